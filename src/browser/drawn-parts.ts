@@ -3,6 +3,7 @@ import { packing } from "../drawing/film/pack-film.ts";
 import { type Pose, readPoses } from "../drawing/film/poses.ts";
 import type { Item } from "../drawing/model.ts";
 import { marksToSvg } from "../drawing/svg.ts";
+import { movingPart } from "./film-part.ts";
 import type { FilmSource } from "./film-source.ts";
 import { svgMarks } from "./svg-marks.ts";
 
@@ -15,6 +16,6 @@ export function drawnParts(): Drawn {
   const { parts, posesOf } = packing();
   return {
     posesOf: (items) => readPoses(posesOf(items)),
-    part: (place) => first(svgMarks(marksToSvg([entry(parts, place)]))),
+    part: (place, tag) => movingPart(first(svgMarks(marksToSvg([entry(parts, place)]))), tag),
   };
 }

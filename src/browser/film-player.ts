@@ -25,7 +25,7 @@ export function startFilm(film: HTMLElement, source?: FilmSource, step = 0): Pla
   const { content } = partWithin<HTMLTemplateElement>(film, "template");
   const player = document.importNode(partWithin<HTMLElement>(content, ".film-player"), true);
   let played = source ?? sentFilm(content);
-  const stage = stageOf(partWithin(player, ".film-moving"), (place) => played.part(place));
+  const stage = stageOf(partWithin(player, ".film-moving"), (place, tag) => played.part(place, tag));
   let screen = filmScreen(player, played, stage);
   const slider = partWithin<HTMLInputElement>(player, "input");
   const caption = partWithin(player, ".film-caption");

@@ -1,6 +1,7 @@
 import { entry } from "../core/lists.ts";
 import { type Pose, readPoses } from "../drawing/film/poses.ts";
 import { once } from "../model/kept.ts";
+import { type MovingPart, movingPart, type PartTag } from "./film-part.ts";
 import { partWithin } from "./page-parts.ts";
 
 /** One moment of a film as its player asks for it. */
@@ -18,8 +19,8 @@ export interface SourceMoment {
 /** What a player plays. */
 export interface FilmSource {
   readonly moments: readonly SourceMoment[];
-  /** A part that moves, made anew. */
-  readonly part: (place: number) => Element;
+  /** A part that moves, made anew as its tag says. */
+  readonly part: (place: number, tag: PartTag) => MovingPart;
   /** How long one of many small steps stays [s]. */
   readonly stepS?: number;
   /** From when on its clock is told in whole seconds [s]. */
@@ -51,7 +52,7 @@ export function sentFilm(content: DocumentFragment): FilmSource {
         },
       };
     }),
-    part: (place) => document.importNode(entry([...parts], place), true),
+    part: (place, tag) => movingPart(document.importNode(entry([...parts], place), true), tag),
     ...(wholeFrom !== undefined && { wholeFromS: Number(wholeFrom) }),
     ...(knot && { knot }),
   };

@@ -1,12 +1,13 @@
 import { paired } from "../core/lists.ts";
 import { type Pose, poseBetween } from "../drawing/film/poses.ts";
 import { alike } from "./alike.ts";
+import { type MovingPart, type PartTag, tagOf } from "./film-part.ts";
 import type { FilmSource } from "./film-source.ts";
 
 /** A part as it stands in the picture, to be seen or not. */
-interface Mark {
+interface Mark extends MovingPart {
   readonly part: number;
-  readonly element: Element;
+  readonly tag: PartTag;
   at: string;
   /** Where it stands, unless it is on its way to another. */
   stands: Pose | undefined;
@@ -75,8 +76,8 @@ function marksIn(group: Element, partAt: FilmSource["part"]) {
   /** As they lie over one another. */
   const marks: Mark[] = [];
   /** Marks that are not in the picture, by the parts that they are of. */
-  const spare = new Map<number, Element[]>();
-  const put = (part: number, element: Element) => spare.set(part, [...(spare.get(part) ?? []), element]);
+  const spare = new Map<number, MovingPart[]>();
+  const put = (key: number, part: MovingPart) => spare.set(key, [...(spare.get(key) ?? []), part]);
   const { standFor, forget } = finderIn(marks);
   return {
     marks,
@@ -90,8 +91,9 @@ function marksIn(group: Element, partAt: FilmSource["part"]) {
         const mark = there[i];
         if (mark) over = marks.indexOf(mark) + 1;
         else if (count < most) {
-          const element = spare.get(pose.part)?.pop() ?? partAt(pose.part);
-          const made = { part: pose.part, element, at: "", stands: undefined, isHidden: false };
+          const tag = tagOf(pose);
+          const { element, put } = spare.get(keyOf(pose))?.pop() ?? partAt(pose.part, tag);
+          const made = { part: pose.part, tag, element, put, at: "", stands: undefined, isHidden: false };
           hide(made, true);
           move(made, pose, undefined, 0);
           group.insertBefore(element, marks[over]?.element ?? null);
@@ -108,16 +110,17 @@ function marksIn(group: Element, partAt: FilmSource["part"]) {
       for (const mark of out) {
         mark.element.remove();
         marks.splice(marks.indexOf(mark), 1);
-        put(mark.part, mark.element);
+        put(keyOf(mark), mark);
       }
       if (out.length > 0) forget();
       return out.length;
     },
     ready: (poses: readonly Pose[]): void => {
-      const known = new Set(partsOf(marks));
-      for (const { part } of poses) {
-        if (known.has(part) || spare.has(part)) continue;
-        put(part, partAt(part));
+      const known = new Set(marks.map(keyOf));
+      for (const pose of poses) {
+        const key = keyOf(pose);
+        if (known.has(key) || spare.has(key)) continue;
+        put(key, partAt(pose.part, tagOf(pose)));
       }
     },
   };
@@ -131,7 +134,7 @@ function finderIn(marks: readonly Mark[]) {
     standFor: (poses: readonly Pose[]) => {
       const known = found.get(poses);
       if (known) return known;
-      const places = alike(partsOf(marks), partsOf(poses));
+      const places = alike(marks.map(keyOf), poses.map(keyOf));
       const stand = places.map((place) => (place === undefined ? undefined : marks[place]));
       found.set(poses, stand);
       return stand;
@@ -144,14 +147,18 @@ function finderIn(marks: readonly Mark[]) {
 
 /** For each of some poses the one that it moves to, where there is such a one of its part. */
 function goingTo(poses: readonly Pose[], next: readonly Pose[]): (Pose | undefined)[] {
-  const found = alike(partsOf(next), partsOf(poses));
+  const found = alike(next.map(keyOf), poses.map(keyOf));
   return poses.map((pose, i) => {
     const to = next[found[i] ?? -1];
     return to?.numbers.some((value, at) => value !== pose.numbers[at]) ? to : undefined;
   });
 }
 
-const partsOf = (list: readonly { readonly part: number }[]) => list.map(({ part }) => part);
+const partTags: readonly PartTag[] = ["path", "polyline", "polygon", "group", "mark"];
+
+/** Which mark of which part it is, as a number. */
+const keyOf = (one: Pose | Mark) =>
+  partTags.length * one.part + partTags.indexOf("tag" in one ? one.tag : tagOf(one));
 
 function hide(mark: Mark, isHidden: boolean): void {
   if (mark.isHidden === isHidden) return;
@@ -166,6 +173,5 @@ function move(mark: Mark, pose: Pose, next: Pose | undefined, gone: number): voi
   const at = poseBetween(pose, next, gone);
   if (at === mark.at) return;
   mark.at = at;
-  if (pose.kind === "path") mark.element.setAttribute("d", at);
-  else mark.element.setAttribute("transform", `translate(${at})`);
+  mark.put(at);
 }

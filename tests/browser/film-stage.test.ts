@@ -27,8 +27,7 @@ class Mark {
     this.picture.marks.splice(this.picture.marks.indexOf(this), 1);
   }
   get at(): string {
-    const place = this.attributes.get("d") ?? this.attributes.get("transform")?.slice(10, -1);
-    return place ?? "";
+    return this.attributes.get("at") ?? "";
   }
 }
 
@@ -52,10 +51,10 @@ class Picture {
 
 function staged() {
   const picture = new Picture();
-  const stage = stageOf(
-    picture as unknown as Element,
-    (part) => new Mark(part, picture) as unknown as Element,
-  );
+  const stage = stageOf(picture as unknown as Element, (part) => {
+    const mark = new Mark(part, picture);
+    return { element: mark as unknown as Element, put: (at) => mark.setAttribute("at", at) };
+  });
   return { picture, stage };
 }
 

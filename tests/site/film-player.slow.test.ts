@@ -31,9 +31,7 @@ describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
 
   const marks = (page: Page) =>
     page.evaluate(() =>
-      [...document.querySelectorAll(".film-moving > :not([visibility])")].map(
-        (mark) => mark.getAttribute("d") ?? mark.getAttribute("transform"),
-      ),
+      [...document.querySelectorAll(".film-moving > :not([visibility])")].map((mark) => mark.outerHTML),
     );
   const clock = (page: Page) => page.textContent(".film-clock");
   /** Words and picture have a frame each, and what is new in a picture comes bit by bit. */
@@ -82,6 +80,58 @@ describe.skipIf("reason" in started)(`a film on a page${reason}`, () => {
       await page.clock.runFor(2000);
       expect(await asked()).toBe(stopped);
       expect(said).toEqual([]);
+      await page.context().close();
+    },
+    limitMs,
+  );
+
+  test(
+    "its discs have the places, sizes and colours that its strip has, however they are drawn",
+    async () => {
+      const page = await open();
+      await page.focus(".film-time input");
+      await page.keyboard.press("End");
+      await settle(page);
+      const discs = (picture: string) =>
+        page.evaluate((picture) => {
+          const told: { readonly colour: string | null; readonly sizes: number[] }[] = [];
+          const tell = (colour: string | null, ...sizes: number[]) => told.push({ colour, sizes });
+          const of = (mark: Element, name: string) => Number(mark.getAttribute(name));
+          const shown = [...document.querySelectorAll(picture)].at(-1)!;
+          for (const mark of shown.querySelectorAll("circle[fill], polyline[stroke-linecap=round]")) {
+            if (mark.closest("[visibility]")) continue;
+            const edge = mark.getAttribute("stroke");
+            if (mark.tagName === "polyline") {
+              const [x, y, toX] = mark.getAttribute("points")!.split(" ").map(Number) as [
+                number,
+                number,
+                number,
+              ];
+              if (toX - x < 0.02) tell(edge, x, y, of(mark, "stroke-width"));
+              continue;
+            }
+            const moved = mark.closest("[transform]")?.getAttribute("transform")?.slice(10, -1) ?? "0 0";
+            const [x, y] = moved.split(" ").map(Number) as [number, number];
+            const at = [x + of(mark, "cx"), y + of(mark, "cy")] as const;
+            const wide = edge ? of(mark, "stroke-width") : 0;
+            if (edge) tell(edge, ...at, 2 * of(mark, "r") + wide);
+            tell(mark.getAttribute("fill"), ...at, 2 * of(mark, "r") - wide);
+          }
+          return told;
+        }, picture);
+      const inPlayer = await discs(".film-player svg");
+      expect(inPlayer.length).toBeGreaterThan(20);
+      expect(await page.locator(".film-moving circle[fill]").count()).toBe(0);
+      const inStrip = await discs(".film-strip svg");
+      expect(inPlayer.length).toBe(inStrip.length);
+      // The player is sent places to the tenth of a millimetre.
+      for (const { colour, sizes } of inStrip) {
+        const found = inPlayer.findIndex(
+          (one) => one.colour === colour && one.sizes.every((size, i) => Math.abs(size - sizes[i]!) < 0.06),
+        );
+        expect(found, `${colour} ${sizes}`).toBeGreaterThanOrEqual(0);
+        inPlayer.splice(found, 1);
+      }
       await page.context().close();
     },
     limitMs,
