@@ -48,6 +48,8 @@ const unpacking = await build({
 const metafiles = [scripts.metafile, unpacking.metafile];
 writeFileSync("dist/packages.cdx.json", billOfMaterials(metafiles, [], packageFolder));
 
+for (const [name, content] of await siteAssets()) writeFileSync(`dist/site-assets/${name}`, content);
+
 const readyTool = "dist/tools/ready-library.mjs";
 await build({
   entryPoints: { "ready-library": "tools/ready-library.ts" },
@@ -58,8 +60,6 @@ await build({
 const { readyLibrary } = await import(`../${readyTool}`);
 writeFileSync("dist/library.kept", await readyLibrary("content", ["en", "de"]));
 rmSync("dist/tools", { recursive: true });
-
-for (const [name, content] of await siteAssets()) writeFileSync(`dist/site-assets/${name}`, content);
 
 writeTypes();
 

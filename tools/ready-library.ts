@@ -1,18 +1,22 @@
 import { serialize } from "node:v8";
-import { toString as textOf } from "mdast-util-to-string";
-import { checkSources } from "../src/build/check-sources.ts";
-import { solveRigs } from "../src/build/solve-rigs.ts";
-import { allTexts } from "../src/checks/texts.ts";
 import { resultKey } from "../src/cli/boards.ts";
+import { checkAll } from "../src/cli/check-anew.ts";
 import { disk } from "../src/cli/disk.ts";
 import { readSources, type World } from "../src/content/world.ts";
 import { keeping, type Store } from "../src/model/kept.ts";
 
-/** What of a file of the library is the same in all guides that borrow from it; sums of a rig are where float, shot and water are. */
-const kinds = ["yaml", "read", "notes", "markdown", "rig", "depths of rig", "water of rig"];
+/**
+ * What is the same in all guides that borrow: of a file of the library what is read of it, the sums of a rig where float, shot and
+ * water are, and, where words, units and paper are the usual ones, that a text fits its paper and drawings their pages.
+ */
+const kinds = [
+  ...["yaml", "read", "notes", "markdown"],
+  ...["rig", "depths of rig", "water of rig"],
+  ...["handout", "tried page"],
+];
 
 /**
- * Reads the library as guides in these languages borrow it, and does the sums of its rigs.
+ * Checks the library as guides in these languages borrow it.
  *
  * @returns what is kept of them by then, for the tool to find
  */
@@ -21,17 +25,14 @@ export async function readyLibrary(library: string, languages: readonly string[]
   const store: Store = {
     find: () => undefined,
     put(kind, from, value) {
-      if (kinds.includes(kind) && value !== undefined) kept.set(resultKey(kind, from), serialize(value));
+      if (kinds.includes(kind)) kept.set(resultKey(kind, from), serialize(value));
     },
   };
   for (const language of languages) {
     const sources = await readSources(guideIn(language), ["guide"], library);
     const lent = new Map([...sources].filter(([, { fromLibrary, under }]) => fromLibrary || under));
-    const keep = keeping(store);
-    const { value: read } = checkSources(lent, keep);
-    if (!read) throw new Error(`the library in ${language} cannot be read`);
-    for (const { body } of allTexts(read.library)) textOf(body);
-    await solveRigs(read.library, read.kit.words, read.kit.figures, keep);
+    const { counts } = await checkAll(lent, keeping(store), undefined);
+    if (!counts) throw new Error(`the library in ${language} is not right`);
   }
   return serialize(kept);
 }

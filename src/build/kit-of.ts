@@ -4,7 +4,7 @@ import { digestOf, digestOnce } from "../model/digest.ts";
 import type { Guide, Library } from "../model/library.ts";
 import type { WordTree } from "../model/word-tree.ts";
 import { makeFigures } from "../words/figures.ts";
-import { guideOffPages, wordsOffPages } from "../words/off-pages.ts";
+import { wordsOffPages } from "../words/off-pages.ts";
 import { makeWords, type Words } from "../words/words.ts";
 
 /** What a guide says things with in these words. */
@@ -25,5 +25,6 @@ export interface KitOffPages extends DrawingKit {
 /** A word of pages is missing there and throws, or what is made with it would not know of that word's change. */
 export function kitOffPages({ guide, words }: Pick<Library, "guide" | "words">): KitOffPages {
   const offPages = wordsOffPages(words);
-  return { ...kitOf(guide, offPages), saidFrom: digestOf(guideOffPages(guide), digestOnce(offPages)) };
+  const { units, language } = guide;
+  return { ...kitOf(guide, offPages), saidFrom: digestOf(units, language, digestOnce(offPages)) };
 }

@@ -28,7 +28,7 @@ export function solveSwims(
   readonly texts: readonly SwimText[];
   readonly messages: readonly Message[];
 } {
-  const around = digestOf(kit.saidFrom, aroundSwims(library));
+  const around = digestOf(kit.saidFrom, library.guide.rules, aroundSwims(library));
   const swims = library.swims.map((swim) => {
     const notes = library.notes.filter((one) => one.swim === swim.id);
     const from = digestOf(around, swim, notes);
@@ -39,7 +39,7 @@ export function solveSwims(
   return { spots, texts: swims.map(({ text }) => text), messages: spotsWithoutRig(spots) };
 }
 
-/** All that a swim is told from besides itself, guide and words: the rigs, and the rules by which they are chosen. */
+/** All that a swim is told from besides itself, rules and words: the rigs, and the rules by which they are chosen. */
 function aroundSwims({ choosing, rigs, species, lines }: Library): unknown {
   const choosable = rigs.map(({ id, title, level, catches, rig }) => {
     return [id, title, level, catches, digestOnce(rig)];

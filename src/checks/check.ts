@@ -20,21 +20,24 @@ export interface Checked {
 }
 
 /**
- * What there is to tell of a text, by what it depends on besides the text.
+ * What there is to tell at a text, by what it depends on besides the text. One that is only lent is not for its borrower to mend.
  *
  * @param from that is the same for all texts
  * @param fromOf that is another for each
  */
 export function toldOnce<T extends MarkdownText>(
-  { keep = makeAnew }: Pick<Checked, "keep">,
+  { library, keep = makeAnew }: Pick<Checked, "library" | "keep">,
   kind: string,
   from: unknown,
   tell: (text: T) => readonly Message[],
   fromOf: (text: T) => unknown = () => [],
 ): (text: T) => readonly Message[] {
   const others = digestOf(from);
+  const lent = new Set(library.lent.values());
   return (text) =>
-    keep(kind, digestOf(others, text.path, digestOnce(text.body), fromOf(text)), () => tell(text));
+    lent.has(text.path)
+      ? []
+      : keep(kind, digestOf(others, text.path, digestOnce(text.body), fromOf(text)), () => tell(text));
 }
 
 /** Looks for one kind of weakness in content that is otherwise right, and gives a warning for each. */

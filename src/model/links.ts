@@ -17,6 +17,9 @@ type Link =
 /** Schemes that lead out of a guide. Any other could run or read something on a reader's machine. */
 export const linkSchemes = ["http", "https", "mailto"] as const;
 
+/** Folder and name of a text's file: all that its links depend on of where the content lies. */
+export const linksStartIn = (textPath: string) => textPath.split("/").slice(-2);
+
 /**
  * Reads a link; the one way to do so, for checks, pages and paper alike. Authors may write a link as a file of the
  * content (`../rigs/stick.md`) or as its page (`../rigs/stick.html`), as it is or with its signs encoded. Whatever is
@@ -43,7 +46,7 @@ function wholeAddress(url: string): string | undefined {
 function linkWithin(url: string, textPath: string): Link {
   const plain = decoded(url).normalize("NFC");
   const [file = "", anchor] = plain.split(/#(.*)/s);
-  const own = textPath.split("/").slice(-2);
+  const own = linksStartIn(textPath);
   const [folder = "", name = ""] = file === "" ? own : resolved(first(own), file);
   const [, id, ending] = /^([\p{L}\p{M}\p{N}_-]+)\.(md|yaml|html)$/u.exec(name) ?? [];
   const target = id === undefined || ending === undefined ? undefined : pagePlaces.get(folder)?.(id);

@@ -23,6 +23,8 @@ export interface Press {
   readonly pictures: Keep;
   /** Keeps the marks of what is laid out, the last ones at hand: they take some 300 kB for the cards of a rig, as much for a text. */
   readonly marks: Keep;
+  /** Stands for kit, fonts, mark and where the guide's makers are found: with no more of the guide texts are laid out, so that they stay under another title. */
+  readonly textsFrom: string;
   /** Stands for all of this, where what is printed is kept. */
   readonly from: string;
 }

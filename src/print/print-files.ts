@@ -4,6 +4,7 @@ import { hyphenating } from "../layout/hyphens.ts";
 import { nodeFonts } from "../layout/node-fonts.ts";
 import { printPaths } from "../model/addresses.ts";
 import { digestOf } from "../model/digest.ts";
+import { linesToFindUs } from "../model/find-us.ts";
 import { movedTo } from "../model/fingerprint.ts";
 import { asTheyStand, type InOrder } from "../model/in-order.ts";
 import { inMemory, type Keep, makeAnew } from "../model/kept.ts";
@@ -184,13 +185,16 @@ function makePress({ guide: shown, kit, date, images, font, kept }: PrintInput):
   const logoFrom = logo && digestOf(logo.id, Buffer.from(logo.jpeg).toString("base64"));
   const fontFrom = font && digestOf(Buffer.from(font.bytes).toString("base64"));
   const { keep = makeAnew } = kept ?? {};
+  const { units, language } = guide;
+  const textsFrom = digestOf(units, language, linesToFindUs(guide), logoFrom, fontFrom, kept?.words);
   return {
     keep,
     parts: inMemory(partsAtHand, keep),
     pictures: inMemory(picturesAtHand, keep),
     // What is not kept elsewhere would be laid out again.
     marks: inMemory(kept ? marksAtHand : Number.POSITIVE_INFINITY, keep),
-    from: digestOf(guide, date, logoFrom, fontFrom, kept?.words),
+    textsFrom,
+    from: digestOf(textsFrom, guide, date),
     guide,
     inOrder: asTheyStand,
     fonts,

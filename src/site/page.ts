@@ -21,6 +21,8 @@ export interface Page {
   readonly kept?: "always" | "at the bank" | "in turn" | "once opened";
   /** Gives all that its body is made from besides the words and the guide; nothing where that is not known. */
   readonly from?: () => unknown;
+  /** The same as far as drawings depend on it, where that is less: not on the pages beside it. */
+  readonly drawnFrom?: () => unknown;
   readonly body: (view: View) => Child;
 }
 

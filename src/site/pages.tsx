@@ -28,7 +28,7 @@ import { licencesOf } from "./licences.ts";
 import type { MakeList, Page } from "./page.ts";
 import { showing } from "./parts-from.ts";
 import { printablesOf, printedOf } from "./printables.ts";
-import { type TextFrom, textFrom } from "./text-from.ts";
+import { type TextFrom, textAlone, textFrom } from "./text-from.ts";
 
 /** Every page of the site, in the order of the course. */
 export function pagesOf(input: SiteInput): Page[] {
@@ -125,6 +125,7 @@ const lessonPage = (lesson: Lesson, from: TextFrom, input: SiteInput): Page => (
   kept: "in turn",
   scripts: filmScripts(lesson, input),
   from: () => [from(lesson)(), placeInCourse(lesson, input.library)],
+  drawnFrom: () => textAlone(lesson, input),
   body: (view) => <LessonPage view={view} lesson={lesson} />,
 });
 
@@ -136,11 +137,9 @@ function placeInCourse(lesson: Lesson, { lessons }: Library): unknown {
 }
 
 /** For those who teach; learners do not look for them. */
-function planPages(
-  { library, kit: { words }, printables }: SiteInput,
-  from: TextFrom,
-  list: MakeList,
-): readonly Page[] {
+function planPages(input: SiteInput, from: TextFrom, list: MakeList): readonly Page[] {
+  const { library, kit, printables } = input;
+  const { words } = kit;
   if (!hasPage(library, "plans")) return [];
   const isPrinted = printedOf(printables);
   return [
@@ -157,6 +156,7 @@ function planPages(
         description: plan.summary,
         kept: "once opened",
         from: () => [from(plan)(), isPrinted(printPaths.plan(plan.id))],
+        drawnFrom: () => textAlone(plan, input),
         body: (view: View) => <PlanPage view={view} title={title} plan={plan} />,
       };
     }),
@@ -166,7 +166,7 @@ function planPages(
 function rigPage(entry: RigEntry, solved: SolvedRig, from: TextFrom, input: SiteInput): Page {
   const { library, printables } = input;
   const toPrint = printablesOf(entry.id, printables).map(({ kind, path }) => [kind, path]);
-  const { body: _, placeOf: __, ...told } = entry;
+  const { body: _, placeOf: __, path: ___, ...told } = entry;
   const { marking } = withId(library.floats, entry.rig.float.id);
   return {
     path: sitePaths.rig(entry.id),
@@ -179,6 +179,7 @@ function rigPage(entry: RigEntry, solved: SolvedRig, from: TextFrom, input: Site
     ...(toPrint.some(([kind]) => kind === "card") && { preview: sitePaths.preview(entry.id) }),
     // The sums of a rig follow from the rig.
     from: () => [from(entry)(), told, marking, toPrint],
+    drawnFrom: () => [textAlone(entry, input), told],
     body: (view) => <RigPage view={view} entry={entry} solved={solved} />,
   };
 }
@@ -191,6 +192,7 @@ const prosePage = (prose: Prose, from: TextFrom, input: SiteInput): Page => ({
   kind: "page",
   scripts: filmScripts(prose, input),
   from: from(prose),
+  drawnFrom: () => textAlone(prose, input),
   body: (view) => <ProsePage view={view} prose={prose} />,
 });
 

@@ -53,8 +53,9 @@ export function pagesAhead(given: SiteInput, inOrder: InOrder): void {
 export function tryPages(input: SiteInput): void {
   for (const page of pagesOf(input)) {
     const draw = () => void toHast(pageTree(page, input));
-    if (page.from === undefined) draw();
-    else input.tried([page.path, page.from()], draw);
+    const from = page.drawnFrom ?? page.from;
+    if (from === undefined) draw();
+    else input.tried([page.path, from()], draw);
   }
 }
 

@@ -1,6 +1,7 @@
 import { digestOf, digestOnce } from "../model/digest.ts";
 import { once } from "../model/kept.ts";
 import type { Prose } from "../model/library.ts";
+import { linksStartIn } from "../model/links.ts";
 import { picturesIn } from "../model/pictures-in.ts";
 import { imagePath } from "./images.ts";
 import type { SiteInput } from "./input.ts";
@@ -10,13 +11,15 @@ export type TextFrom = (text: Prose) => () => unknown;
 
 /** A text with its pictures, and all that it names and leads to; head, menu and foot of pages show what they are made from. */
 export function textFrom(input: SiteInput): TextFrom {
-  const { liveBody, drawings } = input;
   const around = once(() => digestOf(aroundTexts(input)));
-  return (text) => () => {
-    const body = liveBody(text);
-    const pictures = picturesIn(body).map(drawings.from);
-    return [text.path, text.title, text.summary, digestOnce(body), pictures, around()];
-  };
+  return (text) => () => [...textAlone(text, input), around()];
+}
+
+/** A text with its pictures, whatever else there is in the guide. */
+export function textAlone(text: Prose, { liveBody, drawings }: Pick<SiteInput, "liveBody" | "drawings">) {
+  const body = liveBody(text);
+  const pictures = picturesIn(body).map(drawings.from);
+  return [linksStartIn(text.path), text.title, text.summary, digestOnce(body), pictures] as const;
 }
 
 function aroundTexts({ library, images }: SiteInput): unknown {

@@ -1,9 +1,12 @@
+import { cpSync } from "node:fs";
+import { join } from "node:path";
 import { deserialize } from "node:v8";
 import { beforeAll, expect, test } from "vitest";
 import { checkSources } from "../../src/build/check-sources.ts";
 import { solveRigs } from "../../src/build/solve-rigs.ts";
 import { allTexts } from "../../src/checks/texts.ts";
 import { resultKey } from "../../src/cli/boards.ts";
+import { checkAll } from "../../src/cli/check-anew.ts";
 import { disk } from "../../src/cli/disk.ts";
 import { readSources } from "../../src/content/world.ts";
 import { digestOf } from "../../src/model/digest.ts";
@@ -37,6 +40,28 @@ async function lookedUp(guide: string) {
   for (const { depths } of rigs) for (const { inWater } of depths) void inWater;
   return { rigs, found, made };
 }
+
+test("a guide of its own finds that the library's texts and drawings fit, wherever the library lies", async () => {
+  const lent = join(temporaryFolder(), "lent");
+  cpSync("content", lent, { recursive: true });
+  const content = writeContent(temporaryFolder(), {
+    "guide.yaml": "title: Other\npublisher: Others\nedition: 2026-11-29\n",
+  });
+  const counted = new Map<string, number>();
+  const keep: Keep = (kind, from, make) => {
+    const bytes = ready.get(resultKey(kind, from));
+    const told = `${kind} ${bytes ? "found" : "made"}`;
+    counted.set(told, (counted.get(told) ?? 0) + 1);
+    return bytes ? deserialize(bytes) : make();
+  };
+  const { counts } = await checkAll(await readSources(disk, [content], lent), keep, undefined);
+  // On half sheets and whole ones, and most once more for the booklet.
+  expect(counted.get("handout found")).toBeGreaterThan(2 * counts!.lessons);
+  expect(counted.get("tried page found")).toBeGreaterThan(counts!.lessons + counts!.rigs);
+  expect(counted.get("handout made")).toBeUndefined();
+  // Pages that list what there is know its files by their paths.
+  expect(counted.get("tried page made")).toBeLessThan(10);
+});
 
 const sums = ["rig", "depths of rig", "water of rig"];
 

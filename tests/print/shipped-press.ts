@@ -19,6 +19,7 @@ export function shippedPress(paper: Guide["paper"] = library.guide.paper): Press
     parts: makeAnew,
     pictures: makeAnew,
     marks: inMemory(Number.POSITIVE_INFINITY),
+    textsFrom: "",
     from: "",
     facts: (title) => ({ title, author: "Makebelieve", language: "en", date: "2026-05-01" }),
   };

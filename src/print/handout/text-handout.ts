@@ -14,6 +14,7 @@ import { knotFilmName } from "../../model/films.ts";
 import { linesToFindUs } from "../../model/find-us.ts";
 import { once } from "../../model/kept.ts";
 import type { Prose } from "../../model/library.ts";
+import { linksStartIn } from "../../model/links.ts";
 import { startOf } from "../../model/message.ts";
 import type { PictureNode, PictureReference } from "../../model/pictures.ts";
 import { picturesIn } from "../../model/pictures-in.ts";
@@ -45,7 +46,7 @@ export interface HandoutText extends NamedText {
 
 export function named(text: Prose, live: Prose["body"]): NamedText {
   const body = once(() => withLinkNames(text, live));
-  return { text, live, body, bodyFrom: digestOf(text.path, digestOnce(live)) };
+  return { text, live, body, bodyFrom: digestOf(linksStartIn(text.path), digestOnce(live)) };
 }
 
 /** A text that says behind each link to these pages on which page of the document that is; itself where it has no such links. */
@@ -69,7 +70,7 @@ export interface TextPages extends NamedText {
   readonly length: number;
   /** Names of its links. */
   readonly links: readonly string[];
-  /** Stands for all that it is made from. */
+  /** Stands for all that it is made from, and for what stands around it on paper. */
   readonly from: string;
 }
 
@@ -130,17 +131,18 @@ export function textPages<Text extends NamedText>(
   drawings: Drawings,
   press: Press,
 ): Text & TextPages {
-  const { keep } = press;
+  const { keep, marks, textsFrom } = press;
   const { id, title, summary } = handout.text;
   const from = digestOf(
-    press.from,
+    textsFrom,
     format,
     [id, title, summary],
     handout.bodyFrom,
     picturesIn(handout.live).map(drawings.from),
   );
-  const layOut = () => layOutText(handout, format, drawings, press);
-  const columns = (laid = layOut) => press.marks("marks of handout", from, () => laid().columns);
+  const layOut = () =>
+    layOutText(handout, format, drawings, { ...press, closing: linesToFindUs(press.guide) });
+  const columns = (laid = layOut) => marks("marks of handout", from, () => laid().columns);
   const told = keep("handout", from, () => {
     const laid = layOut();
     columns(() => laid);
@@ -150,18 +152,24 @@ export function textPages<Text extends NamedText>(
     ...handout,
     format,
     ...told,
-    from,
+    from: digestOf(press.from, from),
     get columns() {
       return columns();
     },
   };
 }
 
+/** All of the press that columns of texts are laid out with. */
+interface TextPress extends Pick<Press, "textsFrom" | "kit" | "fonts" | "logo" | "pictures"> {
+  /** Where the guide's makers are found. */
+  readonly closing: readonly string[];
+}
+
 function layOutText(
   handout: NamedText,
   format: HandoutFormat,
   drawings: Drawings,
-  { from, guide, kit, fonts, logo, ...press }: Press,
+  { textsFrom, kit, fonts, logo, closing, ...press }: TextPress,
 ): Pick<TextPages, "columns" | "overflows"> {
   const widthMm = columnWidthMm(format);
   const { id, title, summary } = handout.text;
@@ -176,7 +184,7 @@ function layOutText(
     const isAbreast = room.widthMm < widthMm / 2;
     return press.pictures(
       "picture on paper",
-      digestOf(from, drawings.from(reference), room, isAbreast),
+      digestOf(textsFrom, drawings.from(reference), room, isAbreast),
       () => {
         const found = drawings(reference, room, kit);
         return isAbreast ? found : found.map((one) => trimmed(one, fonts));
@@ -189,7 +197,7 @@ function layOutText(
     body: handout.body(),
     format,
     pictures,
-    closing: linesToFindUs(guide),
+    closing,
     logo,
   };
   let [column, pages] = inPages(LessonColumn({ ...props, gapMm: format.gapsMm.usual }), format, fonts);

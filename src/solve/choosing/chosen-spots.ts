@@ -10,7 +10,10 @@ import { conditionsAt } from "./conditions-at.ts";
 const usualAsked = { learner: "next", wind: "calm" } as const satisfies Partial<Conditions>;
 
 /** Rigs for every spot of every swim; none in a guide without rules for choosing, nor where there is no water. */
-export function chosenSpots(library: Library, tryOut?: Try): readonly ChosenSpot[] {
+export function chosenSpots(
+  library: RigShelf & Pick<Library, "choosing" | "swims">,
+  tryOut?: Try,
+): readonly ChosenSpot[] {
   const { choosing, swims } = library;
   if (!choosing) return [];
   return swims.flatMap((swim) =>

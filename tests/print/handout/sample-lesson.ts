@@ -26,6 +26,7 @@ export function samplePress(guide: Partial<Press["guide"]> = {}): Press {
     parts: makeAnew,
     pictures: makeAnew,
     marks: inMemory(Number.POSITIVE_INFINITY),
+    textsFrom: "",
     from: "",
   };
 }

@@ -28,6 +28,7 @@ async function laidFor(paper: Guide["paper"], units: Guide["units"]): Promise<La
     parts: makeAnew,
     pictures: makeAnew,
     marks: inMemory(Number.POSITIVE_INFINITY),
+    textsFrom: "",
     from: "",
   };
   const { drawings, liveBody } = site;

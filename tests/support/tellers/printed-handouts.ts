@@ -43,6 +43,7 @@ export async function* printedHandouts(
     parts: makeAnew,
     pictures: makeAnew,
     marks: inMemory(Number.POSITIVE_INFINITY),
+    textsFrom: "",
     from: "",
   };
   const inOrder = [...input.lessons.toSorted((a, b) => a.order - b.order), ...input.pages];
