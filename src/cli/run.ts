@@ -83,7 +83,13 @@ export async function runCli(args: readonly string[], terminal: Terminal): Promi
     return code;
   } catch (error) {
     // What commander has to say it has said.
-    if (error instanceof CommanderError) return error.exitCode === 0 ? exitCodes.fine : exitCodes.usage;
+    if (error instanceof CommanderError) {
+      if (error.exitCode === 0) return exitCodes.fine;
+      const { keyOfGuide } = await import("./key-of-guide.ts");
+      const hint = keyOfGuide(error.message);
+      if (hint !== undefined) terminal.report(`hint: ${hint}\n`);
+      return exitCodes.usage;
+    }
     const { endedBy } = await import("./ended-by.ts");
     const ended = endedBy(error);
     terminal.report(`${ended.text}\n`);

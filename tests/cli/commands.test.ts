@@ -80,7 +80,9 @@ describe("the sheet of a rig", () => {
     [["--temp", "41C"], "--temp 41C is not water to fish in"],
     [["--metal", "gold"], "--metal gold is not known; there are lead, tin"],
     [["--tub", "no-such-file"], "there is no tub file no-such-file"],
-    [["--wrong"], "unknown option '--wrong'"],
+    [["--wrong"], "unknown option '--wrong'\n"],
+    [["--units", "metric"], "unknown option '--units'\nhint: units is a key of guide.yaml"],
+    [["--paper=Letter"], "hint: paper is a key of guide.yaml"],
     [["--json", "--drawing"], "cannot be used with"],
     [["extra"], "too many arguments"],
   ])("answers %j with exit code 2 and what to ask instead", async (options, expected) => {
