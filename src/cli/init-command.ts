@@ -11,6 +11,7 @@ import { waterKinds } from "../core/water/water.ts";
 import { unitChoices } from "../model/unit-choice.ts";
 import { type CliCommand, exitCodes, type Terminal, UsageError } from "./command.ts";
 import { guideOfThePackage } from "./content-option.ts";
+import { withPoint } from "./decimal-comma.ts";
 import { languageTag } from "./language-tag.ts";
 import { reading } from "./trouble.ts";
 import { writeNew } from "./write-new.ts";
@@ -137,8 +138,9 @@ async function placeOfLaw(library: string): Promise<string> {
 }
 
 function massOf(typed: string): string {
-  const read = parseQuantity("mass", typed);
-  if (read.ok && read.value >= 0) return typed;
+  const written = withPoint(typed);
+  const read = parseQuantity("mass", written);
+  if (read.ok && read.value >= 0) return written;
   throw new UsageError(
     `${typed} is no weight that lead shot may have; write it like 0.06 g, or 0 g where none is allowed`,
   );

@@ -11,6 +11,7 @@ import { type Metal, metals, type Tub } from "../core/tackle/shot.ts";
 import type { Rig } from "../model/rig.ts";
 import { reasonText } from "../words/reason.ts";
 import { UsageError } from "./command.ts";
+import { withPoint } from "./decimal-comma.ts";
 import { disk } from "./disk.ts";
 
 export type Options = Readonly<Record<string, unknown>>;
@@ -71,7 +72,7 @@ const likelyUnits: Readonly<Record<string, string>> = {
 
 /** What was likely meant by a figure with a decimal comma, or without its unit. */
 function meant(typed: string, option: string, kind: QuantityKind): string | undefined {
-  const number = typed.replace(/^(\d+),(?=\d)/, "$1.");
+  const number = withPoint(typed);
   const found = [number, `${number} ${likelyUnits[option]}`].find((text) => parseQuantity(kind, text).ok);
   return found && (number === typed ? found : `${found}, with a point for the comma`);
 }

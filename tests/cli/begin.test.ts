@@ -23,7 +23,7 @@ describe("init", () => {
   it("takes what is given", async () => {
     const folder = temporaryFolder();
     const given = ["--title", "T", "--publisher", "P", "--water", "flowing", "--units", "imperial"];
-    const more = ["--paper", "Letter", "--language", "de-at", "--place", "X", "--lead-up-to", "0.06 g"];
+    const more = ["--paper", "Letter", "--language", "de-at", "--place", "X", "--lead-up-to", "0,06 g"];
     expect((await cli("init", folder, ...given, ...more)).code).toBe(0);
     expect(guideIn(folder)).toMatchObject({
       title: "T",
