@@ -10,29 +10,37 @@ export interface MovingPart {
   readonly put: (at: string) => void;
 }
 
+/** How the poses of a shape are shown, and what stands between the numbers there. */
+interface Look {
+  readonly tag: PartTag;
+  readonly letters: readonly string[];
+}
+
 const straight = /^M(, ,L)*, ,(Z?)$/;
-const tags = new Map<string, PartTag>();
+/** The looks of lines, by their shapes. */
+const looks = new Map<string, Look>();
 
 /**
  * What shows a pose with the least work: where only places are other, a browser reckons the style of a path and of a group anew
  * each time, but not that of straight lines.
  */
-export function tagOf({ kind, shape }: Pose): PartTag {
-  if (kind !== "path") return kind;
-  let tag = tags.get(shape);
-  if (!tag) {
-    const found = straight.exec(shape);
-    tag = found ? (found[2] ? "polygon" : "polyline") : "path";
-    tags.set(shape, tag);
-  }
-  return tag;
+export function lookOf({ kind, shape, letters }: Pose): Look {
+  if (kind !== "path") return { tag: kind, letters };
+  const known = looks.get(shape);
+  if (known) return known;
+  const found = straight.exec(shape);
+  const look: Look = found
+    ? { tag: found[2] ? "polygon" : "polyline", letters: letters.map(() => " ") }
+    : { tag: "path", letters };
+  looks.set(shape, look);
+  return look;
 }
 
 /** A part that was drawn as a path, a group or any mark, as its tag says. */
 export function movingPart(drawn: Element, tag: PartTag): MovingPart {
   if (tag === "polyline" || tag === "polygon") {
     const element = made(tag, drawn);
-    return { element, put: (at) => element.setAttribute("points", at.replace(/[MLZ]/g, " ")) };
+    return { element, put: (at) => element.setAttribute("points", at) };
   }
   if (tag === "path") return { element: drawn, put: (at) => drawn.setAttribute("d", at) };
   const circles = [...drawn.children];

@@ -1,7 +1,7 @@
 import { paired } from "../core/lists.ts";
 import { type Pose, poseBetween } from "../drawing/film/poses.ts";
 import { alike } from "./alike.ts";
-import { type MovingPart, type PartTag, tagOf } from "./film-part.ts";
+import { lookOf, type MovingPart, type PartTag } from "./film-part.ts";
 import type { FilmSource } from "./film-source.ts";
 
 /** A part as it stands in the picture, to be seen or not. */
@@ -91,7 +91,7 @@ function marksIn(group: Element, partAt: FilmSource["part"]) {
         const mark = there[i];
         if (mark) over = marks.indexOf(mark) + 1;
         else if (count < most) {
-          const tag = tagOf(pose);
+          const { tag } = lookOf(pose);
           const { element, put } = spare.get(keyOf(pose))?.pop() ?? partAt(pose.part, tag);
           const made = { part: pose.part, tag, element, put, at: "", stands: undefined, isHidden: false };
           hide(made, true);
@@ -120,7 +120,7 @@ function marksIn(group: Element, partAt: FilmSource["part"]) {
       for (const pose of poses) {
         const key = keyOf(pose);
         if (known.has(key) || spare.has(key)) continue;
-        put(key, partAt(pose.part, tagOf(pose)));
+        put(key, partAt(pose.part, lookOf(pose).tag));
       }
     },
   };
@@ -158,7 +158,7 @@ const partTags: readonly PartTag[] = ["path", "polyline", "polygon", "group", "m
 
 /** Which mark of which part it is, as a number. */
 const keyOf = (one: Pose | Mark) =>
-  partTags.length * one.part + partTags.indexOf("tag" in one ? one.tag : tagOf(one));
+  partTags.length * one.part + partTags.indexOf(("tag" in one ? one : lookOf(one)).tag);
 
 function hide(mark: Mark, isHidden: boolean): void {
   if (mark.isHidden === isHidden) return;
@@ -170,7 +170,7 @@ function hide(mark: Mark, isHidden: boolean): void {
 function move(mark: Mark, pose: Pose, next: Pose | undefined, gone: number): void {
   if (pose.kind === "mark" || (!next && mark.stands === pose)) return;
   mark.stands = next ? undefined : pose;
-  const at = poseBetween(pose, next, gone);
+  const at = poseBetween(pose, next, gone, lookOf(pose).letters);
   if (at === mark.at) return;
   mark.at = at;
   mark.put(at);

@@ -37,11 +37,18 @@ export function readPoses(packed: string): Pose[] {
 /**
  * A pose a share of the way to the next, both being poses of one part: what lies between two moments of the sums lies
  * nearly straight between them. Without a next pose of its kind it stays.
+ *
+ * @param letters what is written between the numbers
  */
-export function poseBetween(pose: Pose, next: Pose | undefined, share: Share): string {
+export function poseBetween(
+  pose: Pose,
+  next: Pose | undefined,
+  share: Share,
+  letters: readonly string[] = pose.letters,
+): string {
   const moves = next?.part === pose.part && next.shape === pose.shape;
   let at = "";
-  for (const [i, letter] of pose.letters.entries()) {
+  for (const [i, letter] of letters.entries()) {
     const from = pose.numbers[i];
     if (from === undefined) return at + letter;
     const to = moves ? (next.numbers[i] ?? from) : from;
