@@ -7,13 +7,26 @@ import { sealBytes, sealed, unsealed } from "./kept-on-disk.ts";
 const boardBytes = 4_000_000;
 /** Boards that are open at once: results are asked for much in the order in which they were put there. */
 const boardsAtHand = 24;
-/** Of what no build asks for any more so much may stay, and as much again as was asked for. */
+/**
+ * Of what a build did not ask for so much may stay, and as much again as one asked for lately: after a word of a text nobody asks for
+ * what the next rig needs.
+ */
 const unaskedBytes = 24_000_000;
+/** How much less counts of what was asked for most, with each build that asks for less. */
+const mostFades = 0.02;
 
 /** Lengths of the results on a board, by their keys, in the order in which they lie there, each with its seal. */
-export interface Board {
+interface Board {
   readonly name: string;
   readonly lengths: ReadonlyMap<string, number>;
+  /** So many builds in a row asked for nothing of it. */
+  readonly idle: number;
+}
+
+/** The boards of a store, and how much a build asked for lately. */
+export interface Shelved {
+  readonly boards: readonly Board[];
+  readonly askedBytes: number;
 }
 
 /** A board that is read from: where each result begins, and its bytes, if there are any. */
@@ -31,9 +44,12 @@ export class Boards {
   #fresh = new Map<string, Uint8Array>();
   #freshBytes = 0;
 
-  constructor(store: OpenStore, boards: Iterable<Board> = []) {
+  readonly #askedBytes: number;
+
+  constructor(store: OpenStore, { boards, askedBytes }: Shelved = { boards: [], askedBytes: 0 }) {
     this.#store = store;
     this.#boards = new Set(boards);
+    this.#askedBytes = askedBytes;
     for (const board of this.#boards) for (const key of board.lengths.keys()) this.#boardOf.set(key, board);
   }
 
@@ -48,24 +64,30 @@ export class Boards {
     if (this.#freshBytes > boardBytes) this.#setUp();
   }
 
-  /** Puts what is new into the store, and takes away what is too much of what was not asked for. */
-  tidied(asked: ReadonlySet<string>): readonly Board[] {
+  /** Puts what is new into the store, and takes away what is too much of what was not asked for, the longest idle first. */
+  tidied(asked: ReadonlySet<string>): Shelved {
     // Boards with little on them are put together.
     for (const board of [...this.#boards])
       if (bytesOn(board) < boardBytes / 2) this.#clear(board, () => true);
-    const shares = [...this.#boards].map((board) => ({
-      board,
-      unasked: bytesOn(board, (key) => !asked.has(key)),
-    }));
-    const bytes = sum([...this.#boards].map((board) => bytesOn(board)));
-    let tooMuch = 2 * sum(shares.map(({ unasked }) => unasked)) - bytes - unaskedBytes;
-    for (const { board, unasked } of shares.sort((a, b) => b.unasked - a.unasked)) {
+    const shares = [...this.#boards].map((board) => {
+      const unasked = bytesOn(board, (key) => !asked.has(key));
+      return { board, unasked, idle: unasked < bytesOn(board) ? 0 : board.idle + 1 };
+    });
+    const bytes = this.#freshBytes + sum(shares.map(({ board }) => bytesOn(board)));
+    const allUnasked = sum(shares.map(({ unasked }) => unasked));
+    const askedBytes = Math.max(bytes - allUnasked, this.#askedBytes * (1 - mostFades));
+    let tooMuch = allUnasked - askedBytes - unaskedBytes;
+    for (const { board, unasked } of shares.sort((a, b) => b.idle - a.idle || b.unasked - a.unasked)) {
       if (tooMuch <= 0) break;
       this.#clear(board, (key) => asked.has(key));
       tooMuch -= unasked;
     }
     this.#setUp();
-    return [...this.#boards];
+    const idle = new Map(shares.map((share) => [share.board, share.idle]));
+    return {
+      boards: [...this.#boards].map((board) => ({ ...board, idle: idle.get(board) ?? 0 })),
+      askedBytes,
+    };
   }
 
   /** Ends reading; whoever asks for more opens boards again. */
@@ -110,7 +132,7 @@ export class Boards {
   #setUp(): void {
     if (this.#fresh.size === 0) return;
     const lengths = new Map([...this.#fresh].map(([key, { length }]) => [key, length]));
-    const board = { name: hashOf([...lengths.keys()].join("")), lengths };
+    const board = { name: hashOf([...lengths.keys()].join("")), lengths, idle: 0 };
     const results = [...this.#fresh].flatMap(([key, bytes]) => sealed(key, bytes));
     this.#store.put("board", board.name, undefined, Buffer.concat(results));
     this.#boards.add(board);

@@ -1,7 +1,7 @@
 import { resolve } from "node:path";
 import { deserialize, serialize } from "node:v8";
 import type { OpenStore, Store } from "../model/kept.ts";
-import { type Board, Boards, resultKey } from "./boards.ts";
+import { Boards, resultKey, type Shelved } from "./boards.ts";
 import { storeOnDisk } from "./kept-on-disk.ts";
 import { withReady } from "./ready-library.ts";
 
@@ -24,7 +24,7 @@ export const keptOf = (folders: readonly string[], store = storeOnDisk()): Shelf
 
 /** @param from names the shelf: two guides have two, or each would sweep the other's away */
 export function shelfIn(store: OpenStore, from: string): Shelf {
-  const before = store.find("shelf", from)?.value as readonly Board[] | undefined;
+  const before = store.find("shelf", from)?.value as Shelved | undefined;
   const boards = new Boards(store, before);
   const asked = new Set<string>();
   let isNew = false;
