@@ -1,7 +1,8 @@
 import type { PaperSide } from "../layout/paper.ts";
 import { type Fingerprint, fingerprintOf } from "../model/fingerprint.ts";
-import { once } from "../model/kept.ts";
+import { type Keep, once } from "../model/kept.ts";
 import { paintPdf } from "./pdf/pdf.ts";
+import { type Pack, packed } from "./pdf/pdf-file.ts";
 import { sideFrom } from "./pdf/pdf-side.ts";
 import type { Press } from "./press.ts";
 import type { PaintedFile, Shown } from "./printed-file.ts";
@@ -13,21 +14,30 @@ export interface Painted {
   readonly shows: Shown;
 }
 
-/** Sides of paper as a document; `shown` is the one that lists show. With `sides` each side is kept by what it is made from. */
+/**
+ * Sides of paper as a document; `shown` is the one that lists show. With `sides` each side is kept by what it is made from, and
+ * what is packed besides, such as tags and fonts, by itself: where one side changed, most of the others' tags are as they were.
+ */
 export function painted(
   sides: readonly PaperSide[],
   shown: PaperSide,
-  facts: Parameters<typeof paintPdf>[1],
+  facts: Omit<Parameters<typeof paintPdf>[1], "pack">,
   { fonts, parts }: Pick<Press, "fonts" | "parts">,
 ): Painted {
   const { widthMm, heightMm } = shown;
   const from = sideFrom(shown);
   const small = () => smallPageSvg(shown);
+  const { sides: keep } = facts;
   return {
-    content: paintPdf(sides, { ...facts, parts }, fonts),
-    shows: { svg: from && facts.sides ? facts.sides("small page", from, small) : small(), widthMm, heightMm },
+    content: paintPdf(sides, { ...facts, parts, ...(keep && { pack: keptPack(keep) }) }, fonts),
+    shows: { svg: from && keep ? keep("small page", from, small) : small(), widthMm, heightMm },
   };
 }
+
+const keptPack =
+  (keep: Keep): Pack =>
+  (bytes) =>
+    keep("packed", fingerprintOf(bytes).sha256, () => packed(bytes));
 
 /** What is known of a document without reading it. */
 interface ToldOfDocument {

@@ -13,7 +13,10 @@ interface PdfStream {
 /** How hard streams are packed, 0–9. */
 const level = 3;
 
-export const packed = (bytes: Uint8Array): Uint8Array => zlibSync(bytes, { level });
+/** Packs the bytes of a stream. */
+export type Pack = (bytes: Uint8Array) => Uint8Array;
+
+export const packed: Pack = (bytes) => zlibSync(bytes, { level });
 
 /** Objects that one stream of objects holds: many pack better, few are found sooner. */
 const objectsPerStream = 200;
@@ -22,6 +25,12 @@ const objectsPerStream = 200;
 export class PdfFile {
   /** By number, from 1. */
   readonly #objects: (PdfValue | PdfStream | undefined)[] = [undefined];
+  readonly #pack: Pack;
+
+  /** @param pack of whoever has streams packed already */
+  constructor(pack = packed) {
+    this.#pack = pack;
+  }
 
   /** A number for an object that is given later. */
   reserve(): PdfRef {
@@ -41,7 +50,7 @@ export class PdfFile {
   }
 
   addPacked(bytes: Uint8Array, dict: PdfDict = {}): PdfRef {
-    return this.addFlate(packed(bytes), dict);
+    return this.addFlate(this.#pack(bytes), dict);
   }
 
   /** @param bytes packed already */

@@ -3,7 +3,7 @@ import type { Fonts } from "../../layout/fonts.ts";
 import type { PaperSide, Placed } from "../../layout/paper.ts";
 import { type Keep, makeAnew } from "../../model/kept.ts";
 import { type Attachment, archiveEntries } from "./pdf-archive.ts";
-import { PdfFile } from "./pdf-file.ts";
+import { type Pack, PdfFile } from "./pdf-file.ts";
 import { embeddedFonts } from "./pdf-font.ts";
 import { PdfImages } from "./pdf-images.ts";
 import type { Links } from "./pdf-links.ts";
@@ -26,6 +26,8 @@ interface PdfOptions extends DocumentFacts {
   readonly parts?: Keep;
   /** Where sides are kept as they are painted; where nothing is said, nowhere. */
   readonly sides?: Keep;
+  /** Packs streams other than sides; as usual where nothing is said. */
+  readonly pack?: Pack;
 }
 
 /**
@@ -35,7 +37,7 @@ interface PdfOptions extends DocumentFacts {
  * @throws Error where a side holds text without a role or a figure without alternative text: a fault of a template
  */
 export function paintPdf(sides: readonly PaperSide[], options: PdfOptions, fonts: Fonts): Uint8Array {
-  const file = new PdfFile();
+  const file = new PdfFile(options.pack);
   const signs = new UsedSigns();
   const { pages, headings, tree } = pagesOf(sides, options, { file, signs }, partPainter(options, fonts));
   const fontDict = embeddedFonts(file, signs.all, fonts);

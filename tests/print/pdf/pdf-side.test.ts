@@ -1,8 +1,10 @@
 import { expect, test } from "vitest";
+import { first } from "../../../src/core/lists.ts";
 import type { Item } from "../../../src/drawing/model.ts";
 import { nodeFonts } from "../../../src/layout/node-fonts.ts";
 import { asPaper, type PaperSide, placed } from "../../../src/layout/paper.ts";
 import { inMemory, type Keep } from "../../../src/model/kept.ts";
+import { painted } from "../../../src/print/painted.ts";
 import { paintPdf } from "../../../src/print/pdf/pdf.ts";
 
 const fonts = nodeFonts();
@@ -62,4 +64,20 @@ test("a side that lies elsewhere, whose links lead somewhere, or that says nothi
   paint(unknown);
   paint(unknown);
   expect(made).toHaveLength(5);
+});
+
+test("tags, fonts and what else is packed beside sides is not packed again where it is as it was, to the same bytes", () => {
+  const { made, keep } = counting();
+  const paint = (sides: readonly PaperSide[]) => {
+    const facing = { ...facts, sides: keep };
+    return painted(sides, first(sides), facing, { fonts, parts: keep }).content;
+  };
+  paint([page("stop knot"), page("knots top")]);
+  const before = made.filter((kind) => kind === "packed").length;
+  expect(before).toBeGreaterThanOrEqual(5);
+  made.length = 0;
+  // The same signs, so the same fonts.
+  const sides = [page("stop knot"), page("tops knot")];
+  expect(paint(sides)).toEqual(paintPdf(sides, facts, fonts));
+  expect(made.filter((kind) => kind === "packed").length).toBeLessThanOrEqual(1);
 });
