@@ -57,7 +57,7 @@ export async function solveLibrary(
   const source = { ...inTexts, images: images.value, spots: swims.spots };
   const lent = new Set(whole.lent.values());
   const weak = told === "all" ? checkContent({ library: asTyped, rigs, ...offPages, keep }) : [];
-  const shelves = solveShelves(library.shelves, solved.value, kit);
+  const shelves = solveShelves(library.shelves, solved.value, kit, keep);
   const sessions = solveSessions({ library: whole, rigs: solved.value, kit, keep });
   stageDone("solve", solved.value.length, "rigs");
   const all = [

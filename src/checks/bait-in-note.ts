@@ -1,3 +1,5 @@
+import { digestOnce } from "../model/digest.ts";
+import { type Keep, makeAnew } from "../model/kept.ts";
 import { message } from "../model/message.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import type { Figures } from "../words/figures.ts";
@@ -10,16 +12,17 @@ import { ownTexts } from "./own-texts.ts";
  * What a rig's own file says of where its bait is, against where its setting puts it; in running water against where
  * the stream does.
  */
-export const baitInNote: ContentCheck = ({ library, rigs, figures }) =>
-  library.rigs.flatMap((entry) => {
-    const solved = rigs.find(({ rig }) => rig.id === entry.id);
+export const baitInNote: ContentCheck = ({ library, rigs, figures, keep = makeAnew }) => {
+  const withSums = new Map(rigs.map((one) => [one.rig.id, one]));
+  return library.rigs.flatMap((entry) => {
+    const solved = withSums.get(entry.id);
     if (!solved) return [];
     return ownTexts(entry).flatMap((own) =>
       sentencesOf(own).flatMap(({ at, text }) =>
         bedClaims(text).flatMap(({ at: within, said, claim }) => {
           const is =
             solved.rig.water === "flowing"
-              ? inStream(claim, solved, figures)
+              ? inStream(claim, heightsInStream(solved, keep), figures)
               : inStillWater(claim, solved, figures);
           const told = { said: said.replace(/\s+/g, " "), is: is ?? "" };
           return is === undefined ? [] : [message("bait-in-note", own.placeAt(at + within), told)];
@@ -27,6 +30,7 @@ export const baitInNote: ContentCheck = ({ library, rigs, figures }) =>
       ),
     );
   });
+};
 
 /** Lengths that are the same by eye [mm], and shares of a depth. */
 const sameMm = 5;
@@ -44,14 +48,27 @@ function inStillWater(claim: BedClaim, { rig }: SolvedRig, figures: Figures): st
   return isSo ? undefined : `is set ${figures.hookSet(overdepthMm, overdepthMm)}`;
 }
 
-/** Where the stream puts the bait instead. What is said may be so at one pace or share held back: once is enough. */
-function inStream(claim: BedClaim, { depths }: SolvedRig, figures: Figures): string | undefined {
-  const free = "free" in claim && claim.free;
-  const heights = depths.flatMap(({ depthMm, inWater }) =>
-    (inWater?.flow ?? [])
-      .filter(({ heldBackShare }) => !free || heldBackShare === 0)
-      .map(({ hookDepthMm }) => depthMm - hookDepthMm),
+/** How far the bait rides off the bed of a stream, held back or not [mm]. */
+interface HeightInStream {
+  readonly heldBackShare: number;
+  readonly mm: number;
+}
+
+/** At all depths and paces of a rig; it follows from the rig. */
+const heightsInStream = (solved: SolvedRig, keep: Keep): readonly HeightInStream[] =>
+  keep("heights in a stream", digestOnce(solved.rig), () =>
+    solved.depths.flatMap(({ depthMm, inWater }) =>
+      (inWater?.flow ?? []).map(({ heldBackShare, hookDepthMm }) => ({
+        heldBackShare,
+        mm: depthMm - hookDepthMm,
+      })),
+    ),
   );
+
+/** Where the stream puts the bait instead. What is said may be so at one pace or share held back: once is enough. */
+function inStream(claim: BedClaim, all: readonly HeightInStream[], figures: Figures): string | undefined {
+  const free = "free" in claim && claim.free;
+  const heights = all.filter(({ heldBackShare }) => !free || heldBackShare === 0).map(({ mm }) => mm);
   if (heights.length === 0 || claim.kind === "way down") return undefined;
   const [least, most] = [Math.min(...heights), Math.max(...heights)];
   const isSo =

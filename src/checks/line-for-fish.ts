@@ -1,4 +1,6 @@
+import { digestOnce } from "../model/digest.ts";
 import { fishWithoutLine } from "../model/fish-without-line.ts";
+import { type Keep, makeAnew, once } from "../model/kept.ts";
 import type { RigEntry } from "../model/library.ts";
 import {
   type LineForFish,
@@ -16,14 +18,22 @@ import type { ContentCheck } from "./check.ts";
  * Lines of a rig that are too light or too heavy for a fish it is said to catch. A hook length with a shot on it must
  * be so much stronger that what is left under the shot will do.
  */
-export const lineForFish: ContentCheck = ({ library: { rigs, lines }, rigs: solved, figures }) =>
-  lines
-    ? rigs.flatMap((entry) =>
-        fishOf(entry, lines).flatMap((found) =>
-          "code" in found ? [found] : lineAgainst(found, entry, lines, solved, figures),
-        ),
-      )
-    : [];
+export const lineForFish: ContentCheck = ({
+  library: { rigs, lines },
+  rigs: solved,
+  figures,
+  keep = makeAnew,
+}) => {
+  if (!lines) return [];
+  const withSums = new Map(solved.map((one) => [one.rig.id, one]));
+  return rigs.flatMap((entry) => {
+    const one = withSums.get(entry.id);
+    const hasShot = once(() => one !== undefined && shotOnHookLength(one, keep));
+    return fishOf(entry, lines).flatMap((found) =>
+      "code" in found ? [found] : lineAgainst(found, entry, lines, hasShot, figures),
+    );
+  });
+};
 
 /** What the table says of each fish of a rig, or that it says nothing. */
 function fishOf({ catches, placeOf }: RigEntry, lines: LineTable): readonly (LineForFish | Message)[] {
@@ -34,12 +44,11 @@ function fishOf({ catches, placeOf }: RigEntry, lines: LineTable): readonly (Lin
 
 function lineAgainst(
   { fish, mainLine, hookLine }: LineForFish,
-  { id, rig, placeOf }: RigEntry,
+  { rig, placeOf }: RigEntry,
   { leftUnderShot }: LineTable,
-  solved: readonly SolvedRig[],
+  hasShot: () => boolean,
   figures: Figures,
 ): readonly Message[] {
-  const hasShot = shotOnHookLength(solved.find((one) => one.rig.id === id));
   const parts = [
     { line: "main line", key: "main-line", strengthG: rig.mainLine.strengthG, band: mainLine, left: 1 },
     {
@@ -47,7 +56,7 @@ function lineAgainst(
       key: "hook-length",
       strengthG: rig.hookLine.strengthG,
       band: hookLine,
-      left: hasShot ? leftUnderShot : 1,
+      left: hasShot() ? leftUnderShot : 1,
     },
   ] as const;
   return parts.flatMap(({ line, key, strengthG, band, left }) => {
@@ -66,9 +75,11 @@ function lineAgainst(
 const bandText = ({ leastG, mostG }: StrengthBand, figures: Figures) =>
   `${figures.strength(leastG)} to ${figures.strength(mostG)}`;
 
-/** Whether a rig has a shot below the loop of its hook length, at any of its depths. */
-function shotOnHookLength(solved: SolvedRig | undefined): boolean {
-  if (!solved) return false;
-  const { depths, rig } = solved;
-  return depths.some(({ lineShot }) => lineShot.some(({ fromHookMm }) => fromHookMm < rig.hookLengthMm));
+/** Whether a rig has a shot below the loop of its hook length, at any of its depths; it follows from the rig. */
+function shotOnHookLength(solved: SolvedRig, keep: Keep): boolean {
+  const { rig } = solved;
+  const isOnIt = ({ fromHookMm }: { readonly fromHookMm: number }) => fromHookMm < rig.hookLengthMm;
+  return keep("shot on hook length", digestOnce(rig), () =>
+    solved.depths.some(({ lineShot }) => lineShot.some(isOnIt)),
+  );
 }

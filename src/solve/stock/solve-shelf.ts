@@ -8,8 +8,16 @@ import type { SolvedRig } from "../../model/solved.ts";
 import { rigNeeds } from "./rig-needs.ts";
 import { inStock, priceIn } from "./stock-lines.ts";
 
-/** What can be made up from a shelf, and what to order; a pack of a rig that has no sums is left out. */
-export function solveShelf(shelf: Shelf, rigs: readonly SolvedRig[]): Answer<SolvedShelf> {
+/**
+ * What can be made up from a shelf, and what to order; a pack of a rig that has no sums is left out.
+ *
+ * @param needsOf gives the same as what is usual, of whoever knows it already
+ */
+export function solveShelf(
+  shelf: Shelf,
+  rigs: readonly SolvedRig[],
+  needsOf: typeof rigNeeds = rigNeeds,
+): Answer<SolvedShelf> {
   const byId = new Map(rigs.map((solved) => [solved.rig.id, solved]));
   const told = shelf.packs.filter(({ rigId }) => byId.has(rigId));
   const rest = rigs
@@ -20,7 +28,7 @@ export function solveShelf(shelf: Shelf, rigs: readonly SolvedRig[]): Answer<Sol
     return {
       ...pack,
       solved,
-      needs: rigNeeds(solved, shelf.pack),
+      needs: needsOf(solved, shelf.pack),
       toMake: Math.max(0, pack.wanted - pack.ready),
     };
   });
