@@ -17,8 +17,10 @@ import { TryPage } from "../../templates/pages/try.tsx";
 import type { View } from "../../templates/pages/view.ts";
 import { withId } from "../core/lists.ts";
 import { printPaths, sitePaths } from "../model/addresses.ts";
+import { digestOf } from "../model/digest.ts";
 import { rigListName } from "../model/guide-data.ts";
 import { hasPage } from "../model/has-page.ts";
+import { once } from "../model/kept.ts";
 import type { Lesson, Library, Prose, RigEntry } from "../model/library.ts";
 import type { SolvedRig } from "../model/solved.ts";
 import { choosingPages, sessionPages, swimPages } from "./by-the-water.tsx";
@@ -26,7 +28,7 @@ import { filmScripts } from "./films.tsx";
 import type { SiteInput } from "./input.ts";
 import { licencesOf } from "./licences.ts";
 import type { MakeList, Page } from "./page.ts";
-import { showing } from "./parts-from.ts";
+import { partsFrom, showing } from "./parts-from.ts";
 import { printablesOf, printedOf } from "./printables.ts";
 import { type TextFrom, textAlone, textFrom } from "./text-from.ts";
 
@@ -82,7 +84,16 @@ export function pagesOf(input: SiteInput): Page[] {
     ...servicePages(input, list, () => pages),
   ];
   // A page without a picture of its own shows the card of the rig that everybody starts with.
-  return pages.map((page) => ({ ...(shared && { preview: sitePaths.preview(shared.id) }), ...page }));
+  return pages.map((page) => ({
+    ...(shared && { preview: sitePaths.preview(shared.id) }),
+    ...page,
+    ...withFromOnce(page),
+  }));
+}
+
+/** What a page is made from, asked for by search and page: a rig's takes longer to go through than a result to look up. */
+function withFromOnce({ from }: Page): Pick<Page, "from"> {
+  return from ? { from: once(() => digestOf(from())) } : {};
 }
 
 /** What helps to find one's way; `pages` gives all, these among them. */
@@ -199,7 +210,8 @@ const prosePage = (prose: Prose, from: TextFrom, input: SiteInput): Page => ({
 /** Films to drive, and tackle, bait, fish, signs and words to look up; a page for each that there is any of. */
 function referencePages(library: Library, from: TextFrom, list: MakeList): readonly Page[] {
   const atTheBank: MakeList = (...page) => ({ ...list(...page), kept: "at the bank" });
-  const shown = (parts: Parameters<typeof showing>[0], page: Page) => showing(parts, library, from, page);
+  const part = partsFrom(library, from);
+  const shown = (parts: Parameters<typeof showing>[0], page: Page) => showing(parts, part, page);
   return [
     shown(["rigs"], {
       ...list("try", sitePaths.tryIt, (view) => <TryPage view={view} />),

@@ -1,5 +1,6 @@
 import type { View } from "../../templates/pages/view.ts";
 import { digestOf } from "../model/digest.ts";
+import { inMemory } from "../model/kept.ts";
 import type { Library } from "../model/library.ts";
 import type { Page } from "./page.ts";
 import type { TextFrom } from "./text-from.ts";
@@ -7,15 +8,21 @@ import type { TextFrom } from "./text-from.ts";
 /** A part of the library that a page may show. */
 type Part = Exclude<keyof Library, "guide" | "words">;
 
+/** Stands for each part of the library, found once. */
+export function partsFrom(library: Library, from: TextFrom): (part: Part) => string {
+  const found = inMemory(Number.POSITIVE_INFINITY);
+  return (part) => found("part", part, () => digestOf(withTexts(library[part], from)));
+}
+
 /**
  * A page that shows these parts of the library and no others, so that all that its body is made from is known: it is given nothing
  * else of the library, nor what is printed. Texts in the parts count with their live figures and pictures; the sums of rigs
  * follow from the rigs.
  */
-export function showing(parts: readonly Part[], library: Library, from: TextFrom, page: Page): Page {
+export function showing(parts: readonly Part[], from: (part: Part) => string, page: Page): Page {
   return {
     ...page,
-    from: () => parts.map((part) => digestOf(withTexts(library[part], from))),
+    from: () => parts.map(from),
     body: (view) => page.body(withParts(parts, view)),
   };
 }

@@ -1,6 +1,6 @@
 import type { Root } from "mdast";
 import { describe, expect, it } from "vitest";
-import { showing } from "../../src/site/parts-from.ts";
+import { partsFrom, showing } from "../../src/site/parts-from.ts";
 import type { TextFrom } from "../../src/site/text-from.ts";
 import type { View } from "../../templates/pages/view.ts";
 import { shippedLibrary } from "../support/shipped-library.ts";
@@ -16,7 +16,7 @@ const figures =
 
 const body = (view: View) => String(view.library.baits.length);
 const shownOf = (parts: Parameters<typeof showing>[0], of = library, from = figures("1.6 g")) =>
-  showing(parts, of, from, { path: "site/baits.html", title: "", description: "", body });
+  showing(parts, partsFrom(of, from), { path: "site/baits.html", title: "", description: "", body });
 const fromOf = (...given: Parameters<typeof shownOf>) => shownOf(...given).from?.();
 
 describe("a page that shows parts of the library", () => {

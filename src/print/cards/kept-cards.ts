@@ -1,6 +1,6 @@
 import { entry, paired } from "../../core/lists.ts";
 import { type CardNotes, type CardPart, cardNotes } from "../../model/card-content.ts";
-import { digestOf } from "../../model/digest.ts";
+import { digestOf, digestOnce } from "../../model/digest.ts";
 import type { RigEntry } from "../../model/library.ts";
 import type { Place } from "../../model/message.ts";
 import type { SolvedRig } from "../../model/solved.ts";
@@ -49,7 +49,7 @@ export function keptCards(
 ): LaidOutCard[] {
   const { keep } = press;
   const notes = cardNotes(rig, marking);
-  const from = digestOf(press.from, solved.rig, notes);
+  const from = digestOf(press.from, digestOnce(solved.rig), notes);
   const asked = digestOf(
     from,
     formats.map(({ name }) => name),

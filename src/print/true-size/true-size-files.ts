@@ -8,7 +8,7 @@ import { asPaper } from "../../layout/paper.ts";
 import { Box, mmPerPoint } from "../../markup/boxes.ts";
 import type { Element } from "../../markup/jsx-runtime.ts";
 import { printPaths } from "../../model/addresses.ts";
-import { digestOf } from "../../model/digest.ts";
+import { digestOf, digestOnce } from "../../model/digest.ts";
 import type { SolvedRig } from "../../model/solved.ts";
 import { unbroken } from "../../words/shot-text.ts";
 import { threeDepths } from "../cards/card-content.ts";
@@ -76,7 +76,7 @@ function stripFile(solved: SolvedRig, press: Press): TrueSizeFile {
   const { words } = press.kit;
   const { rig } = solved;
   const title = words("handout.strip.title", { rig: rig.title });
-  const from = digestOf(press.from, "strip", rig);
+  const from = digestOf(press.from, "strip", digestOnce(rig));
   return {
     path: printPaths.strip(rig.id),
     title,
