@@ -82,7 +82,13 @@ interface Differences {
   readonly missing: readonly string[];
 }
 
-export function differences(folder: string, list: FileList, seen: Seen): Differences {
+/** @param lent paths of files that need not be looked at, being looked at where they lie besides */
+export function differences(
+  folder: string,
+  list: FileList,
+  seen: Seen,
+  lent: ReadonlySet<string> = new Set(),
+): Differences {
   const folders = foldersOf(list);
   const entries = walk(folder);
   const isKnown = ({ path, kind }: Entry) =>
@@ -91,7 +97,9 @@ export function differences(folder: string, list: FileList, seen: Seen): Differe
   const found = new Set(files);
   return {
     unknown: entries.filter((entry) => !isKnown(entry)).map(({ path }) => path),
-    changed: files.filter((path) => !sameContent(seen.fingerprint(join(folder, path)), known(list, path))),
+    changed: files.filter(
+      (path) => !lent.has(path) && !sameContent(seen.fingerprint(join(folder, path)), known(list, path)),
+    ),
     missing: [...list.keys()].filter((path) => !found.has(path)),
   };
 }

@@ -13,14 +13,15 @@ import { nextIn, note, type WorkFolder } from "./work-folder.ts";
  * a second name in the next one.
  *
  * @param target where the old output lies
- * @returns the list, with itself in it
+ * @returns the list, with itself in it, and the paths of what the old output has, too
  */
 export async function stage(
   work: WorkFolder,
   target: string,
   files: AsyncIterable<OutputFile>,
-): Promise<FileList> {
+): Promise<{ readonly list: FileList; readonly lent: ReadonlySet<string> }> {
   const list = new Map<string, Fingerprint>();
+  const lent = new Set<string>();
   const old = readList(target);
   const folders = new Set<string>();
   const makeFolder = (folder: string) => {
@@ -35,7 +36,8 @@ export async function stage(
     makeFolder(dirname(file));
     // The list itself is new each time: its date tells when the output was made.
     const isOld = path !== listName && old?.has(path) && lend(work, join(target, path), file, fingerprint);
-    if (!isOld) writeFileSync(file, given.content, { flag: "wx" });
+    if (isOld) lent.add(path);
+    else writeFileSync(file, given.content, { flag: "wx" });
     list.set(path, fingerprint);
   };
   mkdirSync(nextIn(work));
@@ -45,7 +47,7 @@ export async function stage(
     await turn();
   }
   write({ path: listName, content: textOfWritten(list) });
-  return list;
+  return { list, lent };
 }
 
 /** Gives a file a second name where it is as it should be, and the disk allows that. */

@@ -8,10 +8,12 @@ const isThere = (path: string) => lstatSync(path, { throwIfNoEntry: false }) !==
 /**
  * Puts the next output in the place of the old one. It is held against its list before and after; where it is not what
  * was written, the old one stays or comes back.
+ *
+ * @param lent paths of what the old output has, too: it was just held against its own list
  */
-export function swap(work: WorkFolder, target: string, list: FileList): void {
+export function swap(work: WorkFolder, target: string, list: FileList, lent?: ReadonlySet<string>): void {
   const [next, before] = [nextIn(work), beforeIn(work)];
-  requireWhole(next, list, work);
+  requireWhole(next, list, work, lent);
   const replaces = isThere(target);
   if (replaces) renameSync(target, before);
   let isIn = false;
@@ -30,8 +32,13 @@ export function swap(work: WorkFolder, target: string, list: FileList): void {
 /** What lies in the output is not what was written there: the disk, or somebody else, changed it. */
 export class SpoiltError extends Error {}
 
-function requireWhole(folder: string, list: FileList, { seen }: WorkFolder): void {
-  const { unknown, changed, missing } = differences(folder, list, seen);
+function requireWhole(
+  folder: string,
+  list: FileList,
+  { seen }: WorkFolder,
+  lent?: ReadonlySet<string>,
+): void {
+  const { unknown, changed, missing } = differences(folder, list, seen, lent);
   const wrong = [...unknown, ...changed, ...missing];
   if (wrong.length > 0)
     throw new SpoiltError(`${wrong[0]} was changed by something else while it was written`);

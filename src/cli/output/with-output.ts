@@ -69,10 +69,10 @@ export async function withOutput<T>(place: Place, run: (output: ClaimedOutput) =
     const sign = setInterval(() => showSign(claimed), signEveryMs).unref();
     const replace = (files: AsyncIterable<OutputFile>) =>
       writing(async () => {
-        const list = await stage(claimed, target, files);
+        const { list, lent } = await stage(claimed, target, files);
         requireOwnFolder(target, out, claimed.seen);
         isReplaced = true;
-        swap(claimed, target, list);
+        swap(claimed, target, list, lent);
         return list.size - 1;
       });
     return await run({

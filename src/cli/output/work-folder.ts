@@ -1,7 +1,9 @@
 import {
   appendFileSync,
+  closeSync,
   lstatSync,
   mkdirSync,
+  openSync,
   readdirSync,
   readFileSync,
   renameSync,
@@ -72,9 +74,21 @@ export function workFoldersIn(parent: string): WorkFolder[] {
   });
 }
 
+/** Journals that are written to: to open one for each of thousands of lines takes longer than to write them. */
+const opened = new WeakMap<WorkFolder, number>();
+
 /** Writes a line into the journal. */
 export function note(work: WorkFolder, line: JournalLine): void {
-  appendFileSync(journalIn(work), `${JSON.stringify(line)}\n`);
+  const journal = opened.get(work) ?? openSync(journalIn(work), "a");
+  opened.set(work, journal);
+  appendFileSync(journal, `${JSON.stringify(line)}\n`);
+}
+
+/** Ends writing; whoever notes more opens the journal again. */
+function closeJournal(work: WorkFolder): void {
+  const journal = opened.get(work);
+  opened.delete(work);
+  if (journal !== undefined) closeSync(journal);
 }
 
 /** What a build had begun, as its journal tells. */
@@ -117,6 +131,7 @@ function journal(work: WorkFolder): readonly JournalLine[] {
  * @returns where it is kept; undefined where it is gone
  */
 export function removeWorkFolder(work: WorkFolder, { files } = begunIn(work)): string | undefined {
+  closeJournal(work);
   const stayed = [
     ...removeListed(nextIn(work), files, work.seen, true),
     ...removeListed(beforeIn(work), readList(beforeIn(work)) ?? new Map(), work.seen),
