@@ -1,4 +1,5 @@
 import { movedPart } from "../core/depth/setting.ts";
+import { untoldLess } from "../core/depth/told-apart.ts";
 import { lengthMm, tipDiameterMm } from "../core/float/float.ts";
 import type { LockGroups } from "../core/loading/loading.ts";
 import { ballDiameterMm, metalDensityKgM3, metals, pullShare } from "../core/tackle/shot.ts";
@@ -116,6 +117,7 @@ function depthData(depth: SolvedDepth, rig: Rig) {
       floatLiesFlat: step.state === "lies flat",
       shotOnBed: step.shotOnBed,
       tipShowingMm: step.tipShowingMm === null ? null : rounded(step.tipShowingMm, 3),
+      ...(!depth.guidedFlow && { tipCannotTell: untoldLess(step, depth.depthGuide) !== undefined }),
       advice: step.advice,
       moveCm: cm(step.moveMm),
     })),

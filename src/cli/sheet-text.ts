@@ -2,10 +2,11 @@ import { entry, paired } from "../core/lists.ts";
 import type { SolvedDepth, SolvedRig } from "../model/solved.ts";
 import { rigTexts } from "../words/rig-texts.ts";
 import { depthGuideTable, shotTable } from "../words/tables.ts";
+import { untoldTexts } from "../words/untold-text.ts";
 import { alternativesText } from "./sheet-alternatives.ts";
 import { findDepthText } from "./sheet-find-depth.ts";
 import type { SheetKit } from "./sheet-kit.ts";
-import { columns, section } from "./sheet-layout.ts";
+import { columns, paragraph, section } from "./sheet-layout.ts";
 import { setText } from "./sheet-set.ts";
 import { tackleText } from "./sheet-tackle.ts";
 import { tipText } from "./sheet-tip.ts";
@@ -29,7 +30,11 @@ export function sheetText(solved: SolvedRig, kit: SheetKit): string {
     setText(solved, depth, kit),
     tipText(solved, depth, kit),
     findDepthText(solved, depth, kit),
-    section(words("sheet.guide", shown), columns(guideTable(depth, kit))),
+    section(
+      words("sheet.guide", shown),
+      columns(guideTable(depth, kit)),
+      ...untoldTexts(depth, kit).map(paragraph),
+    ),
     waterPart(solved, depth, kit),
     alternativesText(solved, depth, kit),
   ]

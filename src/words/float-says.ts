@@ -1,3 +1,4 @@
+import { isToldAsBefore } from "../core/depth/told-apart.ts";
 import { shotNamed } from "../core/tackle/shot-groups.ts";
 import type { Mm } from "../core/units.ts";
 import type { GuideRow } from "../model/guide-row.ts";
@@ -29,6 +30,7 @@ function stillSays(right: GuideRow, beside: Beside, depth: SolvedDepth, kit: Tab
   const shallower = tellingRow(beside.shallower, right, kit);
   const deeper = tellingRow(beside.deeper, right, kit);
   const by = (mm: Mm) => figures.besideDepth(Math.abs(mm));
+  const [same] = beside.deeper.filter((row) => isToldAsBefore(row, right));
   return [
     ...(shallower
       ? [
@@ -39,6 +41,11 @@ function stillSays(right: GuideRow, beside: Beside, depth: SolvedDepth, kit: Tab
         ]
       : []),
     words("told.says.right", { says: stillText(right, right.hookOffBedMm, depth, kit) }),
+    ...(same && same !== deeper
+      ? shotOnBed(same, depth, kit).map((says) =>
+          words("told.says.deeper-same", { by: by(same.moveMm), says }),
+        )
+      : []),
     ...(deeper
       ? [
           words("told.says.too-deep", {

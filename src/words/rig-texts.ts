@@ -7,6 +7,7 @@ import { type PlumbingText, plumbingText } from "./plumbing-text.ts";
 import { guidedFlowText, type RunText, runText } from "./run-text.ts";
 import { unbroken } from "./shot-text.ts";
 import type { TableKit } from "./table-kit.ts";
+import { untoldTexts } from "./untold-text.ts";
 import { keyOf } from "./words.ts";
 
 /** What is said of a rig in more than one place, worded once for page, card, sheet and drawing. */
@@ -24,6 +25,8 @@ export interface RigTexts {
   readonly measuredFrom: (rig: SolvedRig) => string;
   /** What the tip should show, and what to do where it does not. */
   readonly tip: (depth: SolvedDepth) => string;
+  /** Between which states of the rig the tip cannot tell; a sentence for each two. */
+  readonly untold: (depth: SolvedDepth) => readonly string[];
 }
 
 /** The texts in one language and its figures. */
@@ -41,6 +44,7 @@ export function rigTexts(kit: TableKit): RigTexts {
     plumbing: (plumbing) => plumbingText(plumbing, kit),
     thenSet: (byMm) => thenSetText(byMm, kit),
     measuredFrom: ({ rig }) => words(`told.measured-from.${keyOf(movedPart(rig.float))}`),
+    untold: (depth) => untoldTexts(depth, kit),
     tip: ({ tipAsSetMm, tipSetBy }) => words(`told.tip-set-by.${tipSetBy}`, { tip: figures.tip(tipAsSetMm) }),
   };
 }

@@ -1,4 +1,5 @@
 import { movedPart } from "../core/depth/setting.ts";
+import { isToldAsBefore } from "../core/depth/told-apart.ts";
 import type { Finding } from "../core/finding.ts";
 import { shotNamed } from "../core/tackle/shot-groups.ts";
 import type { BaitEntry } from "../model/library.ts";
@@ -65,11 +66,13 @@ const capital = (name: string) => name.charAt(0).toUpperCase() + name.slice(1);
 /** What the float says from well off the bottom to laid on; in running water with where the bait runs. */
 export function depthGuideTable(depth: SolvedDepth, kit: TableKit): TextTable {
   const { words, figures } = kit;
-  const tip = ({ state, tipShowingMm }: GuideStep): string => {
-    if (tipShowingMm !== null) return figures.tip(tipShowingMm);
-    return words(state === "lies flat" ? "table.flat" : "table.under");
-  };
   const runs = guidedFlowText(depth, kit);
+  const tip = (row: GuideStep, before: GuideStep | undefined): string => {
+    const { state, tipShowingMm } = row;
+    if (tipShowingMm === null) return words(state === "lies flat" ? "table.flat" : "table.under");
+    const told = figures.tip(tipShowingMm);
+    return before && !runs && isToldAsBefore(row, before) ? words("told.untold.cell", { tip: told }) : told;
+  };
   return {
     head: [
       words("table.hook-set"),
@@ -78,14 +81,14 @@ export function depthGuideTable(depth: SolvedDepth, kit: TableKit): TextTable {
       words("table.on-the-bed"),
       words("table.tip"),
     ],
-    rows: depth.guideRows.map((row) => {
+    rows: depth.guideRows.map((row, at, rows) => {
       const run = runs ? runText(row, kit) : undefined;
       return [
         run?.setting ?? figures.hookSet(row.overdepthMm, row.toOverdepthMm),
         run?.float ?? words(`state.${keyOf(row.state)}`),
         ...(run ? [run.bait] : []),
         figures.shot(shotNamed(row.shotOnBed, depth.lineShot)),
-        tip(row),
+        tip(row, rows[at - 1]),
       ];
     }),
   };

@@ -1,3 +1,4 @@
+import { isToldAsBefore } from "../../src/core/depth/told-apart.ts";
 import { shotNamed } from "../../src/core/tackle/shot-groups.ts";
 import { allShot, type GuideStep, type SolvedDepth, type SolvedRig } from "../../src/model/solved.ts";
 import { keyOf } from "../../src/words/words.ts";
@@ -37,6 +38,9 @@ export function DepthPart({ voice, solved, depth, id = depthId(depth) }: DepthPr
         </div>
       </div>
       <GuideTable voice={voice} solved={solved} depth={depth} />
+      {voice.rigTexts.untold(depth).map((text) => (
+        <p>{text}</p>
+      ))}
       <PlumbingPart voice={voice} depth={depth} />
       <InWaterPart voice={voice} solved={solved} depth={depth} id={id} />
     </section>
@@ -144,9 +148,16 @@ function GuideTable({ voice, solved, depth }: DepthProps) {
   );
 }
 
-function whatFloatDoes({ say, figures }: Voice, step: GuideStep, { lineShot }: SolvedDepth): string {
+function whatFloatDoes(
+  { say, figures }: Voice,
+  step: GuideStep,
+  { lineShot, guideRows }: SolvedDepth,
+): string {
   const baitOnly = step.state === "rests on the bed" && step.shotOnBed.length === 0;
-  if (baitOnly) return say("state.bait-on-the-bed");
+  if (baitOnly) {
+    const isAsHung = guideRows.some((row) => row.state === "hangs" && isToldAsBefore(step, row));
+    return say(isAsHung ? "state.bait-on-the-bed" : "state.bait-on-the-bed-risen");
+  }
   const state = say(`state.${keyOf(step.state)}`);
   if (step.shotOnBed.length === 0) return state;
   const shot = figures.shot(shotNamed(step.shotOnBed, lineShot));

@@ -11,6 +11,11 @@ export function toldTipMm(showingMm: Mm): Mm {
   return Math.round(showingMm / tipStepMm) * tipStepMm;
 }
 
+/** Whether two tips are told, and so drawn, alike: nobody could tell one from the other. In whichever unit, as all steps are told apart. */
+export function isToldAlike(oneMm: Mm, otherMm: Mm): boolean {
+  return toldTipMm(oneMm) === toldTipMm(otherMm);
+}
+
 /** Half a band about a tip as it is told [mm]: to the same step, and never none. */
 export function toldBandMm(bandMm: Mm): Mm {
   return Math.max(toldTipMm(bandMm), tipStepMm);

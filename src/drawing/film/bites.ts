@@ -2,7 +2,7 @@ import { loadForTipG, toldTipMm } from "../../core/float/tip.ts";
 import { last } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
-import { type LiftBite, liftBite, lyingShot } from "../float/lift-bite.ts";
+import { liftBite, lyingShot } from "../float/lift-bite.ts";
 import { type Point, point } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
 import { type ShownTip, toldTip } from "./tip-panel.ts";
@@ -111,11 +111,6 @@ function goingUnder(
   ];
 }
 
-/** Whether the tip that a lifted shot leaves is told, and so drawn, otherwise than the one without a bite. */
-function isSeen({ tipMm }: LiftBite, { tipAsSetMm }: SolvedDepth): boolean {
-  return tipMm === undefined || toldTipMm(tipMm) !== toldTipMm(tipAsSetMm);
-}
-
 function lifting(
   solved: SolvedRig,
   depth: SolvedDepth,
@@ -124,7 +119,7 @@ function lifting(
 ): readonly Bite[] {
   const bite = liftBite(solved, depth);
   // Of several shot on the bed the picture has the lowest alone.
-  if (!bite || !isSeen(bite, depth) || (bite.isLying && bite.lifted !== depth.lineShot[0])) return [];
+  if (!bite?.isSeen || (bite.isLying && bite.lifted !== depth.lineShot[0])) return [];
   const { tipMm, baitTipMm, lifted, isLying } = bite;
   const shot = lifted.size;
   const upMm = belowShotMm + 4;
@@ -211,7 +206,7 @@ function held(
 ): readonly Bite[] {
   const bite = liftBite(solved, depth);
   const [sink] = depth.inWater?.sink ?? [];
-  if (!bite || !isSeen(bite, depth) || !sink || bite.tipMm === undefined || bite.isLying) return [];
+  if (!bite?.isSeen || !sink || bite.tipMm === undefined || bite.isLying) return [];
   const { tipMm: tip, lifted } = bite;
   const time = figures.time(last(sink.line.moments).timeS);
   const values = { shot: lifted.size, time, tip: figures.tip(tip), right: figures.tip(depth.tipAsSetMm) };

@@ -3,10 +3,11 @@ import { lyingMm } from "../../core/depth/lying.ts";
 import { first, rising } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import { untoldOther } from "../../words/untold-text.ts";
 import { keyOf } from "../../words/words.ts";
 import { arrow, type Point, point, polyline, rectangle, text, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
-import { layLabel, paintLabel } from "../labels/label-text.ts";
+import { layLabel, paintLabel, type Run } from "../labels/label-text.ts";
 import type { Item } from "../model.ts";
 import { bedThicknessMm } from "../parts/bed.ts";
 import { parts } from "../parts/parts.ts";
@@ -57,7 +58,7 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
   const hanging = steps.findIndex(({ state }) => state === "hangs");
   const clearTip = tips[hanging];
   const clear = typeof clearTip === "number" ? panel.wanted(clearTip, words("state.hangs")) : [];
-  const startHere = startWords(pictureMm - 1, topMm + 1.9 * textMm, textMm, kit);
+  const beside = { rightMm: pictureMm - 1, topMm: topMm + 1.9 * textMm };
   const ringWords = ringKey(
     point(0, bedMm + bedThicknessMm + 1.1 * textMm),
     words("drawing.film.depth.ring"),
@@ -71,7 +72,7 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
       get moving() {
         return [
           text(point(0, textMm), whereHook(step, kit), textMm, { face: "bold" }),
-          ...(step.advice === "start-here" ? startHere : []),
+          ...besideLine(step, depth, beside, textMm, kit),
           ...rigNearBed(solved, depth, step, near, textMm, kit),
           ...(step.shotOnBed.length > 0 ? ringWords : []),
           ...panel.moving(tips[i]),
@@ -103,11 +104,29 @@ export function depthFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoom,
   };
 }
 
-/** Where to start, up to the right of the water and clear of the line. */
-function startWords(rightMm: number, topMm: number, textMm: number, { words, measure }: DrawingKit): Item[] {
-  const said = [{ text: words("drawing.film.depth.start"), face: "bold" }] as const;
-  const label = layLabel(said, rightMm - besideBarMm - 2, textMm, measure);
-  return paintLabel(label, rightMm - label.widthMm, topMm + label.heightMm / 2, measure);
+/** Where to start, and what the tip cannot tell: up to the right of the water and clear of the line. */
+function besideLine(
+  step: GuideStep,
+  depth: SolvedDepth,
+  { rightMm, topMm }: { readonly rightMm: Mm; readonly topMm: Mm },
+  textMm: Mm,
+  kit: DrawingKit,
+): Item[] {
+  const { words, measure } = kit;
+  const other = untoldOther(step, depth, kit, "less");
+  const said: Run[] = [
+    ...(step.advice === "start-here"
+      ? [{ text: words("drawing.film.depth.start"), face: "bold" } as const]
+      : []),
+    ...(other === undefined ? [] : [{ text: words("drawing.film.depth.same", { other }) }]),
+  ];
+  let y = topMm;
+  return said.flatMap((run) => {
+    const label = layLabel([run], rightMm - besideBarMm - 2, textMm, measure);
+    const middleY = y + label.heightMm / 2;
+    y += label.heightMm;
+    return paintLabel(label, rightMm - label.widthMm, middleY, measure);
+  });
 }
 
 /** The line goes on above the picture: an arrow beside it, and where it goes. */
@@ -229,7 +248,8 @@ function whereHook({ hookOffBedMm, overdepthMm }: GuideStep, { words, figures }:
     : words("drawing.film.depth.touches");
 }
 
-function tell(step: GuideStep, depth: SolvedDepth, { words, figures }: DrawingKit): string {
+function tell(step: GuideStep, depth: SolvedDepth, kit: DrawingKit): string {
+  const { words, figures } = kit;
   const where = figures.hookSet(step.overdepthMm, step.overdepthMm);
   const { shotOnBed, tipShowingMm } = step;
   const tip =
@@ -237,6 +257,10 @@ function tell(step: GuideStep, depth: SolvedDepth, { words, figures }: DrawingKi
   const lying = depth.lineShot.slice(0, shotOnBed.length);
   const bed = lying.length === 0 ? [] : [words("told.says.on-the-bed", { shot: figures.shot(lying) })];
   const state = step.state === "rests on the bed" ? [] : [words(`state.${keyOf(step.state)}`)];
-  const told = words("drawing.film.depth.moment", { where, says: [...state, ...bed, ...tip].join(", ") });
+  const other = untoldOther(step, depth, kit, "less");
+  const told = [
+    words("drawing.film.depth.moment", { where, says: [...state, ...bed, ...tip].join(", ") }),
+    ...(other === undefined ? [] : [words("drawing.film.depth.also", { other })]),
+  ].join(" ");
   return step.advice === "start-here" ? `${told} ${words("told.advice.start-here")}` : told;
 }

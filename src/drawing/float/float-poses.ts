@@ -151,7 +151,8 @@ const poses = {
   }),
   "lift-bite": (solved, depth, { figures }) => {
     const bite = liftBite(solved, depth);
-    if (!bite) return undefined;
+    // A float that shows nothing is no reason to strike.
+    if (!bite?.isSeen) return undefined;
     const { lifted, tipMm } = bite;
     const values = { shot: lifted.size };
     if (tipMm === undefined)
@@ -170,7 +171,7 @@ const poses = {
     const before = figures.tip(depth.tipAsSetMm);
     // What lies on the bed is off the float already, the bait first of all.
     const hangs = depth.overdepthMm > 0 && !lyingShot(depth).includes(lifted);
-    const caption = tip === before ? "little" : hangs ? "as-well" : "caption";
+    const caption = hangs ? "as-well" : "caption";
     return {
       ...upright,
       verdict: "strike",

@@ -1,17 +1,19 @@
 import { cocks } from "../../core/float/cocking.ts";
-import { liftMm } from "../../core/float/tip.ts";
+import { isToldAlike, liftMm } from "../../core/float/tip.ts";
 import { first } from "../../core/lists.ts";
 import type { G, Mm } from "../../core/units.ts";
 import type { SolvedDepth, SolvedRig, SolvedShot } from "../../model/solved.ts";
 
 /** What a fish that comes up with the bait takes off the float, as far as the lowest shot that hangs. */
-export interface LiftBite {
+interface LiftBite {
   readonly lifted: SolvedShot;
   /** Whether the rig lays shot on the bed, which are off the float already. */
   readonly isLying: boolean;
   /** Tip once hook and bait are off, and once the shot is as well; undefined where the float then falls flat. */
   readonly baitTipMm: Mm;
   readonly tipMm: Mm | undefined;
+  /** Whether that is told otherwise than the tip without a bite. */
+  readonly isSeen: boolean;
 }
 
 /** Shot on the line that lie on the bed as the rig is set. */
@@ -37,10 +39,12 @@ export function liftBite({ rig, hookAndBaitPullG }: SolvedRig, depth: SolvedDept
   const baitG = overdepthMm > 0 ? 0 : hookAndBaitPullG;
   const takenG = baitG + lifted.pullG;
   const tipLess = (takenG: G) => tipAsSetMm + liftMm(rig.float, loadG, takenG, rig.conditions);
+  const tipMm = cocks(rig.float, loadG - takenG, rig.conditions) ? tipLess(takenG) : undefined;
   return {
     lifted,
     isLying: lying.length > 0,
     baitTipMm: tipLess(baitG),
-    tipMm: cocks(rig.float, loadG - takenG, rig.conditions) ? tipLess(takenG) : undefined,
+    tipMm,
+    isSeen: tipMm === undefined || !isToldAlike(tipMm, tipAsSetMm),
   };
 }

@@ -12,7 +12,7 @@ import { drawnHang, lineShape, upright } from "./current-shape.ts";
 import type { LabelChoice } from "./rig-labels.ts";
 import { type UntruePart, untrueParts } from "./rig-places.ts";
 import type { RigPlan } from "./rig-plan.ts";
-import { heldTexts, tipTexts } from "./rig-words.ts";
+import { heldTexts, tipOther, tipTexts } from "./rig-words.ts";
 
 /** Between the bed's hatching and the words below it [mm]. */
 export const belowBedMm = 0.6;
@@ -39,8 +39,9 @@ export function footWords(
   { rig: { water } }: SolvedRig,
   depth: SolvedDepth,
   untrue: readonly UntruePart[],
-  { words, figures }: DrawingKit,
+  kit: DrawingKit,
 ): FootWords {
+  const { words, figures } = kit;
   const bed = words("drawing.rig.bed", { depth: figures.shortDepth(depth.depthMm) });
   const { overdepthMm } = depth;
   const over = figures.besideDepth(overdepthMm);
@@ -68,6 +69,7 @@ export function footWords(
     lying: together(lying),
     rise: together(figures.besideDepth(overdepthMm - lyingMm)),
   });
+  const other = tipOther(depth, kit);
   return {
     bed,
     set: words("drawing.rig.bed-set", { bed, place }),
@@ -77,6 +79,7 @@ export function footWords(
         face: "bold",
       },
       ...(rises ? [soft(shared)] : []),
+      ...(other === undefined ? [] : [soft(words("drawing.rig.tip-same", { other }))]),
       soft(rest),
     ],
   };

@@ -7,6 +7,7 @@ import type { Mm } from "../../core/units.ts";
 import type { WaterKind } from "../../core/water/water.ts";
 import type { FlowFigure } from "../../model/in-water.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import { untoldOther } from "../../words/untold-text.ts";
 import { keyOf } from "../../words/words.ts";
 import type { DrawingKit } from "../kit.ts";
 import { together } from "../labels/label-text.ts";
@@ -59,6 +60,13 @@ export function tipTexts(
   return texts(isTight ? "held" : "lifted", { shot: figures.shot(shot) });
 }
 
+/** With what else on the bed the tip shows the same, of a rig set over depth; none where the tip tells. */
+export function tipOther(depth: SolvedDepth, kit: DrawingKit): string | undefined {
+  const { depthGuide, overdepthMm } = depth;
+  const step = overdepthMm > 0 && depthGuide.find((one) => one.overdepthMm === overdepthMm);
+  return step ? untoldOther(step, depth, kit) : undefined;
+}
+
 /** Line that hangs slack between shot on the bed and float, and is no more than a rounding [mm]. */
 const asTightMm = 0.1;
 
@@ -101,6 +109,7 @@ export function rigDescription(
     depth.lockShot.length > 0
       ? words("drawing.rig.spoken-float-locked", { from, what: figures.lock(depth.lock) })
       : words(`drawing.rig.spoken-held.${keyOf(movedPart(rig.float))}`, { from });
+  const other = tipOther(depth, kit);
   const line = depth.lineShot.length > 0 ? [figures.shotPlaces(depth.lineShot), float] : [float];
   const said = words("drawing.rig.description", {
     rig: rig.title,
@@ -116,7 +125,10 @@ export function rigDescription(
           ]),
     ].join(" "),
     line: line.join("; "),
-    tip: first(tipTexts(solved, depth, "drawing.rig.spoken-tip", kit)),
+    tip: [
+      first(tipTexts(solved, depth, "drawing.rig.spoken-tip", kit)),
+      ...(other === undefined ? [] : [words("told.untold.spoken", { other })]),
+    ].join(" "),
     hook: hookPlace(rig.water, overdepthMm, kit),
   });
   const hang = drawnHang(depth);
