@@ -31,6 +31,7 @@ function stillSays(right: GuideRow, beside: Beside, depth: SolvedDepth, kit: Tab
   const deeper = tellingRow(beside.deeper, right, kit);
   const by = (mm: Mm) => figures.besideDepth(Math.abs(mm));
   const [same] = beside.deeper.filter((row) => isToldAsBefore(row, right));
+  const alone = stillText(right, right.hookOffBedMm, depth, kit);
   return [
     ...(shallower
       ? [
@@ -40,12 +41,15 @@ function stillSays(right: GuideRow, beside: Beside, depth: SolvedDepth, kit: Tab
           }),
         ]
       : []),
-    words("told.says.right", { says: stillText(right, right.hookOffBedMm, depth, kit) }),
-    ...(same && same !== deeper
-      ? shotOnBed(same, depth, kit).map((says) =>
-          words("told.says.deeper-same", { by: by(same.moveMm), says }),
-        )
-      : []),
+    words("told.says.right", {
+      says:
+        same && same !== deeper
+          ? words("told.says.or", {
+              says: alone,
+              shot: figures.shot(shotNamed(same.shotOnBed, depth.lineShot)),
+            })
+          : alone,
+    }),
     ...(deeper
       ? [
           words("told.says.too-deep", {

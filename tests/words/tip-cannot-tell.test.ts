@@ -29,7 +29,7 @@ it("every output says of the margin rig that its tip cannot tell a shot on the b
   expect(rigTexts(kit).untold(depth).map(plain)).toEqual([
     "20 mm of tip shows with the bait alone on the bed, and also with No 8 on the bed: the tip cannot tell which.",
   ]);
-  expect(floatSays(depth, kit).map(plain)).toContain("30 cm too deep: the same, No 8 on the bed.");
+  expect(floatSays(depth, kit).map(plain)).toContain("Right: tip 20 mm, bait on the bed, or No 8 as well.");
   const box = { widthMm: 87, heightMm: 115 };
   const drawn = (["set", "over depth"] as const).map((variant) =>
     drawRig(margin, depth, box, kit, { labels: "full", textMm: 3.5, variant }),
