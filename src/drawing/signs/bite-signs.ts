@@ -8,6 +8,7 @@ import {
   clock,
   crossed,
   dashed,
+  framesApart,
   hook,
   line,
   move,
@@ -24,10 +25,10 @@ const right = 0.25;
 const ripples = (x: number): Item[] => [...parts.ripples.draw({ at: point(x, surfaceMm) })];
 
 /** A float, the line from it to a fish's mouth, and the fish. */
-const taken = (drawn: Parameters<typeof float>[0], nose: Point): Item[] => {
+const taken = (drawn: Parameters<typeof float>[0], nose: Point, fishMm = 12): Item[] => {
   const foot = footOf(drawn);
   return [
-    ...fish(nose, 12),
+    ...fish(nose, fishMm),
     line([
       [foot.xMm, foot.yMm],
       [nose.xMm, nose.yMm],
@@ -38,23 +39,22 @@ const taken = (drawn: Parameters<typeof float>[0], nose: Point): Item[] => {
 
 /** Signs of bites, and of none. */
 export const biteSigns = {
+  // A little down and up, again and again, and the hook that comes up is bare.
   "quick-dips": () => [
     ...water(),
-    ...ripples(14),
-    ...float({ xMm: 14, tip: 0.15 }, 1),
-    ...hook(point(14, 22), 3),
-    ...moveAlong(
-      point(21, 2.6),
-      [
-        ["L", 22.3, 6.6],
-        ["L", 23.6, 2.6],
-        ["L", 24.9, 6.6],
-        ["L", 26.2, 2.6],
-        ["L", 27.4, 6.3],
-      ],
-      point(26.2, 2.6),
-      point(27.9, 8),
-    ),
+    ...ripples(7),
+    ...float({ xMm: 7, tip: 0.15 }, 1),
+    ...[11.6, 17].flatMap((x) => [
+      ...move(point(x, 3), point(x, 7.6)),
+      ...move(point(x + 2.7, 7.6), point(x + 2.7, 3)),
+    ]),
+    ...framesApart(23.4),
+    line([
+      [27, 0],
+      [27, 5],
+    ]),
+    ...hook(point(27, 9.6), 5),
+    ...move(point(32.6, 9), point(32.6, 2)),
   ],
   "bobs-back": () => [
     ...water(),
@@ -78,18 +78,20 @@ export const biteSigns = {
     ...taken({ xMm: 15, tip: 0.6 }, point(20, 17.5)),
     ...stopped(22, 0.6, 5.4, 9.6),
   ],
-  // It goes, and the hook that comes up has nothing on it.
+  // First a fish goes off with it, then the hook comes up and the fish is gone.
   "slides-away": () => [
     ...water(),
-    ...float({ xMm: 9, tip: -0.12, lean: -30 }, 1),
-    ...move(point(13, 13), point(19, 15.7)),
+    ...floatBefore({ xMm: 4, tip: right, lengthMm: 8 }),
+    ...taken({ xMm: 8, tip: -0.15, lean: -34, lengthMm: 7 }, point(11.6, 18.6), 6),
+    ...move(point(5.6, 4.4), point(15.6, 4.4)),
+    ...framesApart(19),
     line([
-      [25, 0],
-      [25, 3],
+      [24, 0],
+      [24, 5],
     ]),
-    ...hook(point(25, 7.6), 5),
-    ...move(point(31, 8), point(31, 1)),
-    ...fish(point(35, 17), -11),
+    ...hook(point(24, 9.6), 5),
+    ...move(point(29.6, 9), point(29.6, 2)),
+    ...fish(point(35, 18), -10),
   ],
   "bites-stop": () => [
     // A fish beside the half hour in which they bit, none beside the next.

@@ -131,16 +131,17 @@ export const floatSigns = {
   "leans-held-back": () => [
     ...water(),
     ...flow(),
-    ...rodTo(point(19.4, 7.6)),
-    ...float({ xMm: 21, tip: 0.3, lean: -36 }, 3),
     // From upright, as it should stand, its foot has swung out.
-    polyline([point(19.6, 10.6), point(19.6, 19.6)], dashed),
+    ...floatBefore({ xMm: 18.4, tip: 0.4 }),
+    ...rodTo(point(21, 6.4)),
+    ...float({ xMm: 22.6, tip: 0.35, lean: -44 }, 3),
     ...moveAlong(
-      point(19.6, 20.4),
-      [["C", 21.6, 21.6, 24, 21.8, 26.4, 21]],
-      point(26, 21.2),
-      point(28.8, 19.8),
+      point(19.6, 18.6),
+      [["C", 21.6, 20.8, 25, 21, 27.4, 19.4]],
+      point(27, 19.8),
+      point(29.4, 17.4),
     ),
+    ...crossed(point(32, 4)),
   ],
   "runs-ahead": () => [
     ...water(),

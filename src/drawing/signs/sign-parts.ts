@@ -66,6 +66,12 @@ export function stopped(x: number, fromMm: number, barAtMm: number, shouldMm: nu
   ];
 }
 
+/** Between two frames, what is seen first and what is seen then. */
+export const framesApart = (x: number): Item[] => [
+  rectangle(x - 0.7, 0, 1.4, signBox.heightMm, { fill: "paper" }),
+  polyline([point(x, 0), point(x, signBox.heightMm)], thinSoft),
+];
+
 /** Not the same. */
 export function unlike({ xMm: x, yMm: y }: Point): Item[] {
   return [
