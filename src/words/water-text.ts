@@ -12,6 +12,7 @@ import { mayLiftMm } from "../solve/too-light.ts";
 import type { TableKit } from "./table-kit.ts";
 import type { TextTable } from "./tables.ts";
 import { feedPlaceTable, flowTable, liftTable, sinkTable } from "./water-tables.ts";
+import { whyBait } from "./why-bait.ts";
 import { keyOf } from "./words.ts";
 
 /** A table with its caption and what is to be said below it. */
@@ -27,6 +28,14 @@ export interface WaterText {
   readonly lift?: TextPart;
   /** One for each pace. */
   readonly flow: readonly TextPart[];
+}
+
+/** Why the bait is behind the float in some lines of the table and ahead of it in others. */
+function whyNote({ flow }: InWater, kit: TableKit): string[] {
+  const leads = flow.map(({ leadMm }) => leadMm);
+  const [behind, ahead] = [whyBait(Math.min(...leads), kit), whyBait(Math.max(...leads), kit)];
+  if (behind === undefined || ahead === undefined || behind === ahead) return [];
+  return [kit.words("page.in-water.why", { behind, ahead })];
 }
 
 /** @returns none where the water's part was not reckoned */
@@ -47,6 +56,7 @@ export function waterText(
     notes: [
       ...holdBackNote(inWater, paceMs, kit),
       ...neededNote(inWater, paceMs, kit),
+      ...(i === 0 ? whyNote(inWater, kit) : []),
       ...(i === paces.length - 1 ? tooLightNote(inWater, kit) : []),
     ],
   }));

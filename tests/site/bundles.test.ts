@@ -21,12 +21,12 @@ test.each([
   ["soundings.js", 7_500],
   ["choose.js", 40_000],
   ["film.js", 34_500],
-  ["try.js", 142_000],
+  ["try.js", 143_500],
   ["search.js", 25_000],
   ["service-worker.js", 3_200],
-  ["fit.js", 122_500],
+  ["fit.js", 124_500],
   ["sums-worker.js", 87_000],
-  ["card.js", 140_500],
+  ["card.js", 142_500],
   ["site.css", 20_000],
   ["plex-regular.woff", 22_000],
   ["plex-bold.woff", 22_000],
@@ -58,5 +58,5 @@ test("what a card needs beyond the page's own scripts is at most 350 kB on the w
   const script = withCardFaces(assets, shippedLibrary, makeAnew).get("card.js")!;
   expect(gzipSync(script).length).toBeLessThan(350_000);
   // As it has grown to, so that what makes it larger is noticed.
-  expect(gzipSync(script).length).toBeLessThan(102_000);
+  expect(gzipSync(script).length).toBeLessThan(103_000);
 });

@@ -40,6 +40,11 @@ describe("what the page and the sheet say of a rig in the water", () => {
     const { flow, feed } = text(flowing);
     expect(flow).toHaveLength(2);
     for (const { notes } of flow) expect(notes[0]).toMatch(/foot alone.*top and bottom/);
+    // Once, below the first of them.
+    const why = flow.map(({ notes }) =>
+      notes.filter((note) => /slow water.*quicker than the float/.test(note)),
+    );
+    expect(why.map(({ length }) => length)).toEqual([1, 0]);
     expect(flow.at(-1)!.notes.at(-1)).toMatch(/lifts this bait by more than 20 cm/);
     expect(feed).toHaveLength(1);
   });

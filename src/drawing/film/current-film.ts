@@ -3,6 +3,7 @@ import { entry, first, last, rising } from "../../core/lists.ts";
 import type { Mm } from "../../core/units.ts";
 import type { FlowFigure, HoldBackMax } from "../../model/in-water.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import { whyBait } from "../../words/why-bait.ts";
 import {
   accent,
   arrow,
@@ -58,7 +59,7 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
     const goesUnder = hang.heldBackShare > most + 1e-9;
     return {
       get caption() {
-        const told = words("drawing.film.current.moment", { told: tellHang(hang, depth.depthMm, kit) });
+        const told = tellMoment(hang, depth, kit);
         return goesUnder ? `${told} ${underWords(most, kit)}` : told;
       },
       get moving() {
@@ -99,6 +100,15 @@ export function currentFilm(solved: SolvedRig, depth: SolvedDepth, room: FilmRoo
     moments,
     strip: rising([0, middle, hangs.length - 1, moments.length - 1]),
   };
+}
+
+/** How the float is held, where the bait then is, and why there. */
+function tellMoment(hang: FlowFigure, { depthMm }: SolvedDepth, kit: DrawingKit): string {
+  const told = tellHang(hang, depthMm, kit);
+  const why = whyBait(hang.leadMm, kit);
+  return why === undefined
+    ? kit.words("drawing.film.current.moment", { told })
+    : kit.words("drawing.film.current.moment-why", { told, why });
 }
 
 /** Where surface, bed and float are on the picture, and its scale. */

@@ -1,6 +1,7 @@
 import { lengthMm } from "../../core/float/float.ts";
 import { last } from "../../core/lists.ts";
 import type { SolvedDepth, SolvedRig } from "../../model/solved.ts";
+import { whyBait } from "../../words/why-bait.ts";
 import { keyOf } from "../../words/words.ts";
 import { point, polyline, text, thinSoft } from "../items.ts";
 import type { DrawingKit } from "../kit.ts";
@@ -60,7 +61,14 @@ export function footWords(
         ].join(", ");
   const rest = words("drawing.rig.not-to-scale.bed", { bed: told, parts });
   const soft = (text: string): Run => ({ text, ink: "soft" });
-  if (!isOver) return { bed, set: touched, whole: [soft(rest)] };
+  const hang = water === "flowing" ? drawnHang(depth) : undefined;
+  const why = hang && whyBait(hang.leadMm, kit);
+  if (!isOver)
+    return {
+      bed,
+      set: touched,
+      whole: [...(why === undefined ? [] : [soft(words("drawing.rig.bait-why", { why }))]), soft(rest)],
+    };
   // A float that stands higher with shot on the bed takes up some of that.
   const lyingMm = figures.lyingMm(depth);
   const lying = figures.besideDepth(lyingMm);

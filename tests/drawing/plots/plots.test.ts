@@ -146,7 +146,7 @@ describe("plots", () => {
       /runs right, 10 m in 50 s\. Float run free: bait \d+ cm behind the float, 1\.\d+ m deep/,
     );
     expect(description).toMatch(
-      /stopped: bait 1\d\d cm in front of the float, [\d.]+ m deep, \d+ cm off the bed/,
+      /stopped: bait 1\d\d cm ahead of the float, [\d.]+ m deep, \d+ cm off the bed/,
     );
     const dashes = items.flatMap((item) =>
       item.kind === "path" && item.steps.length > 12 ? [JSON.stringify(item.stroke?.dashMm)] : [],

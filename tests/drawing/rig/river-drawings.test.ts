@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { drawFilm } from "../../../src/drawing/film/films.ts";
 import { drawRig } from "../../../src/drawing/rig/rig-drawing.ts";
 import { drawingKit } from "../../support/drawing-kit.ts";
 import { drawingText } from "../../support/drawing-text.ts";
@@ -26,6 +27,22 @@ describe.each(flowing.map((solved) => [solved.rig.id, solved] as const))("the dr
     expect(hang.offBedMm).toBeGreaterThan(0);
     expect(drawing.description).toContain(words("drawing.rig.off-bed", { gap }));
     expect(drawingText(drawing).replaceAll("\u00a0", " ")).toContain(words("figures.off-the-bed", { gap }));
+  });
+
+  // The pace of a stream falls towards its bed: ISO 748 has the mean pace at six tenths of the depth, the quickest at the top.
+  it("says why its bait is where it is: held back by slow water, or taken ahead by water quicker than the float", () => {
+    const said = drawingText(drawing).replaceAll("\u00a0", " ");
+    const film = drawFilm("current", solved, depth!, { widthMm: 87, textMm: 3.5 }, drawingKit).moments;
+    for (const [text, leadMm] of [
+      [said, hang.leadMm],
+      [film[0]!.caption, -1],
+      [film.find(({ caption }) => caption.includes("stopped"))!.caption, 1],
+    ] as const)
+      expect(text).toMatch(
+        leadMm > 0
+          ? /quicker than the float, takes the bait ahead/
+          : /slow water near the bed holds the bait back/,
+      );
   });
 
   it("says at which pace, how it is held, and how far its bait leads or trails", () => {

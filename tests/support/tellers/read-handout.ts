@@ -137,7 +137,7 @@ function readHangs(alts: readonly string[], wanted: readonly Asked[], teller: st
     throw new Error(`${teller}: ${told.length / 2} plots, not ${plots.length}`);
   return plots.flatMap(({ rig, depthCm }, at) =>
     told[2 * at + 1]!.split("; ").map((one): Told => {
-      const [, held, lead, side] = /^(.*?): bait (?:level|(\d+) cm (in front of|behind)) (?:the|with)/.exec(
+      const [, held, lead, side] = /^(.*?): bait (?:level|(\d+) cm (ahead of|behind)) (?:the|with)/.exec(
         one,
       )!;
       const off = Number(/, (\d+) cm off the bed$/.exec(one)?.[1] ?? 0);
