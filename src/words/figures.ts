@@ -223,7 +223,12 @@ function figuresWith(
       units === "metric first" && ml < 100 ? metric.volume(ml) : shown(({ volume }) => volume(ml)),
     kitchenRange: own.kitchen,
     share: (share) => `${number(share * 100, 0)} %`,
-    time: (s) => (s < 60 ? `${number(s, 0)} s` : s < 3600 ? minutes(s) : `${number(s / 3600, 1)} h`),
+    time: (s) => {
+      const wholeS = Math.round(s);
+      // What takes a moment does not take none.
+      if (wholeS < 60) return `${number(s, wholeS === 0 ? 1 : 0)} s`;
+      return wholeS < 3600 ? minutes(s) : `${number(s / 3600, 1)} h`;
+    },
   };
 }
 

@@ -307,11 +307,16 @@ const readers: { readonly [K in PictureReference["picture"]]: Reader<K> } = {
   fish: notMeasured,
   bait: ({ bait }, drawing) => {
     const { looks } = library.baits.find((one) => one.bait.id === bait)!;
-    const label = textsOf(drawing).find(({ text }) => text === kit.figures.diameter(10))!;
+    const label = textsOf(drawing).find(({ text }) => text.startsWith(`${kit.figures.diameter(10)},`))!;
     const bar = pathsOf(drawing)
       .map(endsOf)
       .find(([a, b]) => b && a![1] === b[1] && Math.abs(a![1] - (label.yMm - 0.35 * textMm)) < 1e-6)!;
     const scale = (bar[1]![0] - bar[0]![0]) / 10;
+    const [larger, smaller] = label.text
+      .match(/\d+ : \d+/)![0]
+      .split(" : ")
+      .map(Number);
+    if (Math.abs(scale - larger! / smaller!) > 1e-6) return [`${label.text} beside a scale of ${scale}`];
     const body = pathsOf(drawing).flatMap((path) => (path.fill ? endsOf(path) : []));
     const round = flatItems(drawing.items).flatMap((item) =>
       item.kind === "circle"

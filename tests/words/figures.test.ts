@@ -36,6 +36,17 @@ describe("figures in the units of the guide", () => {
     expect(both.temperature(10)).toBe("10 °C (50 °F)");
   });
 
+  it("tells no time of a moment as none, and no minute as sixty seconds", () => {
+    expect([0.3, 0.96, 59.4, 59.7, 3599.7].map((s) => metric.time(s))).toEqual([
+      "0.3 s",
+      "1 s",
+      "59 s",
+      "1 min",
+      "1 h",
+    ]);
+    expect(metric.time(0)).toBe("0 s");
+  });
+
   it("shows one system where the guide asks for one", () => {
     expect(metric.depth(1500)).toBe("1.5 m");
     expect(imperial.depth(convert(6, "feet").to("millimeters"))).toBe("6 ft");

@@ -72,6 +72,12 @@ export function drawBait(
     },
     measure,
   );
+  // From picture to picture the scale is another.
+  const told = words("drawing.bait.scale", {
+    bar: figures.diameter(10),
+    larger: figures.number(Math.max(scale, 1), 0),
+    smaller: figures.number(Math.max(1 / scale, 1), 0),
+  });
   if (!column) throw new NoRoomError(`the labels of ${title}`, { widthMm, heightMm: footMm + 2 });
   return {
     widthMm,
@@ -85,7 +91,7 @@ export function drawBait(
       polyline([point(bend.xMm, 0.3), eye], strandStrokes["hook length"]),
       ...items,
       ...hookedThrough({ bend, heightMm }, flesh),
-      ...scaleBar(footMm, 10 * scale, textMm, figures.diameter(10)),
+      ...scaleBar(footMm, 10 * scale, textMm, told),
       ...column,
     ],
   };

@@ -71,8 +71,8 @@ const strokeOf = (at: number): Stroke => {
 const dayOf = (date: string) => Date.parse(`${date}T00:00:00Z`) / 86_400_000;
 
 /**
- * Values over days, each a dot, those of one series joined and named at their end; where not all go on to the last day, at their
- * beginning. Of one series each dot says its own; of several the highest and the lowest of a day do. Depths hang below the surface of the water.
+ * Values over days, each a dot, those of one series joined and named at their beginning; where not all begin on the first day, at
+ * their end. Of one series each dot says its own; of several the highest and the lowest of a day do. Depths hang below the surface of the water.
  *
  * @throws NoRoomError where the box is too small
  */
@@ -184,11 +184,14 @@ function outermost<T extends { readonly at: Point }>(dots: readonly T[]) {
 const acrossDot = ({ xMm, yMm }: Point): Point[] =>
   [-1, 0, 1, 0, -1].map((way, i) => point(xMm + way * dotMm, yMm + (i % 2 === 0 ? 0 : (i - 2) * dotMm)));
 
-/** Whether lines are named where they begin: all do so on the first day, but not all are there on the last. */
+/**
+ * Whether lines are named where they begin, so that the scale stands at the right as beside cuts through a swim: unless not all
+ * begin on the first day, but all are there on the last.
+ */
 function isNamedAtStart(series: readonly DateSeries[], days: readonly string[]): boolean {
   const isAll = (end: typeof first<DateSeries["points"][number]>, day: string) =>
     series.every(({ points }) => end(points).date === day);
-  return series.length > 1 && !isAll(last, last(days)) && isAll(first, first(days));
+  return series.length === 1 || isAll(first, first(days)) || !isAll(last, last(days));
 }
 
 const nameOf = (label: string, { widthMm }: Box, textMm: number, measure: MeasureText): LabelText =>
