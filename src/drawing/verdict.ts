@@ -27,11 +27,13 @@ export function verdictMark(verdict: Verdict, at: Point, reachMm = verdictMm): I
         polyline([on(-1.3, 1.3), on(1.3, -1.3)], strong),
       ];
     case "strike": {
+      // It lay level, in dashes, with its reel below the grip, and is up.
       const butt = on(-3.6, 2.9);
       return [
-        polyline([butt, on(3, 1.9)], thinSoft),
-        pathFrom(butt, [curveTo(on(-1.6, 0.4), on(-0.6, -1.4), on(0.6, -2.9))], { ...strong, ink: "ink" }),
-        ...arrow(on(2.9, 1.1), on(2.4, -3), { ink: "accent", widthMm: 0.9 }, 2.6),
+        polyline([butt, on(3, 2.4)], { ...thinSoft, dashMm: [0.9, 0.7] }),
+        pathFrom(butt, [curveTo(on(-2, 0.6), on(-0.6, -1.4), on(0.2, -2.9))], { ...strong, ink: "ink" }),
+        circle(on(-1.6, 1.6), share * 0.7, { fill: "ink" }),
+        ...arrow(on(2.7, 1.6), on(2.1, -2.9), { ink: "accent", widthMm: 0.9 }, 2.6),
       ];
     }
   }
