@@ -38,8 +38,9 @@ function hookHeightMm(massG: number): number {
 export function drawBait(
   { title, looks, hookMassG }: DrawnBait,
   { widthMm, textMm }: { readonly widthMm: number; readonly textMm: number },
-  { measure, words, figures }: DrawingKit,
+  kit: DrawingKit,
 ): Drawing {
+  const { measure, words, figures } = kit;
   const scale = scales.find((one) => hangsDownMm(looks) * one <= longestMm) ?? 0.25;
   const heightMm = hookHeightMm(hookMassG) * scale;
   const lineMm = 5;
@@ -72,12 +73,6 @@ export function drawBait(
     },
     measure,
   );
-  // From picture to picture the scale is another.
-  const told = words("drawing.bait.scale", {
-    bar: figures.diameter(10),
-    larger: figures.number(Math.max(scale, 1), 0),
-    smaller: figures.number(Math.max(1 / scale, 1), 0),
-  });
   if (!column) throw new NoRoomError(`the labels of ${title}`, { widthMm, heightMm: footMm + 2 });
   return {
     widthMm,
@@ -91,10 +86,19 @@ export function drawBait(
       polyline([point(bend.xMm, 0.3), eye], strandStrokes["hook length"]),
       ...items,
       ...hookedThrough({ bend, heightMm }, flesh),
-      ...scaleBar(footMm, 10 * scale, textMm, told),
+      ...scaleBar(footMm, 10 * scale, textMm, tellScale(scale, kit)),
       ...column,
     ],
   };
+}
+
+/** How long the bar is, and the scale, which from picture to picture is another. */
+function tellScale(scale: number, { words, figures }: DrawingKit): string {
+  return words("drawing.bait.scale", {
+    bar: figures.diameter(10),
+    larger: figures.number(Math.max(scale, 1), 0),
+    smaller: figures.number(Math.max(1 / scale, 1), 0),
+  });
 }
 
 /** A bar that is as long as its words say, to the scale of the picture. */
