@@ -1,7 +1,7 @@
 import { paired } from "../core/lists.ts";
 import { paintTying, tying } from "../drawing/knots/tying.ts";
 import type { Item } from "../drawing/model.ts";
-import { itemToSvg, paint, pathData } from "../drawing/svg-items.ts";
+import { itemToSvg } from "../drawing/svg-items.ts";
 import type { KnotPicture } from "../model/knot-picture.ts";
 import { svgMarks } from "./svg-marks.ts";
 
@@ -22,16 +22,12 @@ export function knotStage(moving: Element, json: string) {
   const marks: Marks = new WeakMap();
   const ready = new Set<number>();
   let steps: ReturnType<typeof tying> | undefined;
-  let shown: readonly Item[] = [];
   return (place: number, gone: number): void => {
     steps ??= tying(knot, { widthMm, heightMm });
     const [step, next] = [steps[place], steps[place + 1]];
     const isOnTheWay = gone > 0 && next !== undefined;
     const tied = isOnTheWay ? next : step;
-    const items = tied ? paintTying(tied, isOnTheWay ? gone : 1) : [];
-    takeOver(shown, items, marks);
-    putMarks(group, items, marks);
-    shown = items;
+    putMarks(group, tied ? paintTying(tied, isOnTheWay ? gone : 1) : [], marks);
     // While a step is looked at, the next is made ready: its first frame would take too long.
     if (!isOnTheWay && next && !ready.has(place)) {
       ready.add(place);
@@ -45,26 +41,6 @@ function makeMarks(items: readonly Item[], marks: Marks): void {
   const fresh = items.filter((item) => !marks.has(item));
   for (const [item, mark] of paired(fresh, svgMarks(fresh.map((item) => itemToSvg(item, "page")).join(""))))
     marks.set(item, mark);
-}
-
-/** What is new and a line takes the mark of such a line that goes: to lead one elsewhere costs a frame less than to put in another. */
-function takeOver(shown: readonly Item[], items: readonly Item[], marks: Marks): void {
-  const stay = new Set(items);
-  const free = new Map<string, Element[]>();
-  for (const item of shown) {
-    const mark = marks.get(item);
-    if (item.kind !== "path" || stay.has(item) || !mark) continue;
-    const look = paint(item, "page");
-    free.set(look, [...(free.get(look) ?? []), mark]);
-    marks.delete(item);
-  }
-  for (const item of items) {
-    if (item.kind !== "path" || marks.has(item)) continue;
-    const mark = free.get(paint(item, "page"))?.shift();
-    if (!mark) continue;
-    mark.setAttribute("d", pathData(item.steps));
-    marks.set(item, mark);
-  }
 }
 
 /** The marks of items in a group: those that it shows already stay as they are, others go, and what is new is put between. */
