@@ -68,7 +68,7 @@ function begin(part: HTMLElement, film: Film, kit: DrawingKit, start: number): R
     const poses = posesOfStill(another);
     still.ready(poses);
     do await ownFrame();
-    while (still.putIn(poses) || still.takeOut(poses));
+    while (still.putIn(poses));
     writeAttribute(partWithin(shown, ".film-player"), "aria-label", title);
     writeAttribute(partWithin(shown, ".film-picture"), "aria-label", description);
     writeAttribute(partWithin(shown, ".film-picture svg"), "viewBox", viewBox);

@@ -39,12 +39,7 @@ export function settlingIn(shown: HTMLElement, { tub }: Rig, room: FilmRoom, kit
     .map(({ size, massG, metal }): Count => ({ size, massG, metal, on: 0 }))
     .sort((a, b) => b.massG - a.massG);
   let now: { readonly solved: SolvedRig; readonly depth: SolvedDepth; readonly stage: SettlingStage };
-  let toPaint: ReturnType<typeof posesOf> = [];
-  const paint = () => {
-    if (moving.putIn(toPaint) || moving.takeOut(toPaint)) inOwnFrame(paint);
-    else moving.paint(toPaint);
-  };
-  // As with films, words and picture have a frame each, and what is new in a picture is put in bit by bit.
+  // As with films, words and picture have a frame each.
   const draw = () => {
     const { solved, depth, stage } = now;
     const loaded = loadOf(counts, solved, depth);
@@ -54,8 +49,7 @@ export function settlingIn(shown: HTMLElement, { tub }: Rig, room: FilmRoom, kit
       for (const { write } of rows) write();
       writeText(partWithin(shown, ".film-caption"), told);
     });
-    toPaint = poses;
-    inOwnFrame(paint);
+    inOwnFrame(() => moving.paint(poses));
   };
   const loadAnew = () => {
     const own = allShot(now.depth);
@@ -73,9 +67,7 @@ export function settlingIn(shown: HTMLElement, { tub }: Rig, room: FilmRoom, kit
     const stage = settlingStage(solved, depth, [cockedMm, depth.tipShowingMm], room, kit);
     const poses = posesOf(stage.still);
     const box = `0 0 ${room.widthMm} ${Math.ceil(stage.heightMm)}`;
-    still.ready(poses);
-    do await ownFrame();
-    while (still.putIn(poses) || still.takeOut(poses));
+    await ownFrame();
     writeAttribute(partWithin(shown, "svg"), "viewBox", box);
     still.paint(poses);
     await anotherTask();
