@@ -13,7 +13,7 @@ export interface Checked {
   /** Figures as the guide shows them. */
   readonly figures: Figures;
   readonly words: Words;
-  /** Stands for words and figures, and for the guide. */
+  /** Stands for words and figures. */
   readonly saidFrom: string;
   /** Keeps what there is to tell of a text, by the text and by what else that depends on. */
   readonly keep?: Keep;

@@ -37,6 +37,16 @@ const taken = (drawn: Parameters<typeof float>[0], nose: Point, fishMm = 12): It
   ];
 };
 
+/** A hook that comes up with nothing on it. */
+const bareHook = (x: number): Item[] => [
+  line([
+    [x, 0],
+    [x, 5],
+  ]),
+  ...hook(point(x, 9.6), 5),
+  ...move(point(x + 5.6, 9), point(x + 5.6, 2)),
+];
+
 /** Signs of bites, and of none. */
 export const biteSigns = {
   // A little down and up, again and again, and the hook that comes up is bare.
@@ -49,12 +59,7 @@ export const biteSigns = {
       ...move(point(x + 2.7, 7.6), point(x + 2.7, 3)),
     ]),
     ...framesApart(23.4),
-    line([
-      [27, 0],
-      [27, 5],
-    ]),
-    ...hook(point(27, 9.6), 5),
-    ...move(point(32.6, 9), point(32.6, 2)),
+    ...bareHook(27),
   ],
   "bobs-back": () => [
     ...water(),
@@ -85,12 +90,7 @@ export const biteSigns = {
     ...taken({ xMm: 8, tip: -0.15, lean: -34, lengthMm: 7 }, point(11.6, 18.6), 6),
     ...move(point(5.6, 4.4), point(15.6, 4.4)),
     ...framesApart(19),
-    line([
-      [24, 0],
-      [24, 5],
-    ]),
-    ...hook(point(24, 9.6), 5),
-    ...move(point(29.6, 9), point(29.6, 2)),
+    ...bareHook(24),
     ...fish(point(35, 18), -10),
   ],
   "bites-stop": () => [
